@@ -1,0 +1,88 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "records/fields.h"
+#include "records/method.h"
+#include "records/record_id.h"
+#include "records/scoop.h"
+#include "records/shake.h"
+#include "records/yard.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace halfcup::records {
+
+/// Whether the queen was found before bees were taken: washed bees die, and so would she.
+enum class Queen { NotAsked, SeenAndSafe, NotSeen };
+
+/// What is known of where the scoop was taken. Only Stamped has a position; the others say why there is none.
+enum class PositionState { NotTried, Waiting, Stamped, NoFix, NoSource, Denied };
+
+struct PositionStamp {
+    PositionState state = PositionState::NotTried;
+    Position position;      // for Stamped
+    int fixCount = 0;       // how many fixes were combined
+    std::int64_t ageMs = 0; // of the newest fix when it was stamped
+    bool moving = false;    // the fixes lie further apart than their accuracy explains
+    std::string source;     // "geoclue", "nmea tcp", ... as the receiver's side names itself
+};
+
+enum class SampleState { Draft, Finished, Abandoned };
+
+/// What a finished sample said, kept as it was said: an old answer must not change with a new line or a new
+/// model.
+struct Answer {
+    std::int64_t mites = 0;
+    std::optional<std::int64_t> mitesSecondRinse;
+    double loadQ05 = 0; // mites per 100 bees, washed load
+    double loadQ50 = 0;
+    double loadQ95 = 0;
+    Lines lines;
+    double chanceOver = 0; // of the true load being over the treat line
+    std::optional<double> chanceOverOwn;
+    double recovery = 1;
+    double recoverySd = 0;
+    double jarShape = 7;
+};
+
+/// One sample of one colony, from the first touch to the answer. A draft is a sample like any other: it is on
+/// disk from its first step on, and each step is kept as it is taken.
+struct Sample {
+    RecordId id;
+    RecordId colonyId;
+    RecordId yardId; // where the colony stood then; it may be moved later
+    std::string method = "alcohol_wash";
+    SampleState state = SampleState::Draft;
+    Step step = Step::Colony;
+    std::int64_t startedAtMs = 0; // all times UTC, milliseconds since 1970
+    int utcOffsetMinutes = 0;
+    Queen queen = Queen::NotAsked;
+    Scoop scoop;
+    std::optional<std::int64_t> scoopedAtMs;
+    PositionStamp stamp;
+    ShakeRun shake;
+    std::optional<std::int64_t> settleStartedMs;
+    std::optional<std::int64_t> finishedAtMs;
+    std::optional<std::int64_t> abandonedAtMs;
+    std::optional<Answer> answer;
+    std::string note;
+    bool demo = false;
+    bool removed = false;
+};
+
+[[nodiscard]] Fields toFields(const Sample& sample);
+/// Missing or wrongly typed fields keep their defaults; unknown words in word fields read as the first of
+/// their kind.
+[[nodiscard]] Sample sampleFrom(const RecordId& id, const Fields& fields);
+
+/// The words that enum fields are kept under; the inverse reads an unknown word as the first value.
+[[nodiscard]] std::string_view nameOf(Queen queen);
+[[nodiscard]] std::string_view nameOf(PositionState state);
+[[nodiscard]] std::string_view nameOf(SampleState state);
+[[nodiscard]] std::string_view nameOf(Packing packing);
+[[nodiscard]] std::string_view nameOf(Scoop::BeesSource source);
+
+} // namespace halfcup::records

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "records/fields.h"
+#include "records/record_id.h"
+
+#include <optional>
+#include <string>
+
+namespace halfcup::records {
+
+/// A place on the ground, degrees: north and east positive (WGS 84). accuracyM: 95 % radius in metres where
+/// known.
+struct Position {
+    double latitudeDeg = 0;
+    double longitudeDeg = 0;
+    std::optional<double> accuracyM;
+
+    friend bool operator==(const Position&, const Position&) = default;
+};
+
+/// The lines a load is held against, in mites per 100 bees. See handbook "lines" for where they come from.
+struct Lines {
+    double treat = 3.0; // the trade's rule, 9 mites in a half cup: common practice, no source
+    std::string treatSource = "trade-rule"; // id of the handbook value, or "own" where the keeper typed it
+    std::optional<double> own;              // a stricter line of the keeper's own
+
+    friend bool operator==(const Lines&, const Lines&) = default;
+};
+
+struct Yard {
+    RecordId id;
+    std::string name;
+    std::optional<Position> position;
+    double reachM = 150; // how far its hives may stand from the position, metres [convention]
+    std::string registrationNumber;
+    Lines lines;
+    bool demo = false;
+    bool removed = false;
+};
+
+struct Colony {
+    RecordId id;
+    RecordId yardId;
+    std::string label; // what is painted on the hive: "4", "B12", "nuc by the gate"
+    std::string note;
+    bool demo = false;
+    bool removed = false;
+};
+
+[[nodiscard]] Fields toFields(const Yard& yard);
+[[nodiscard]] Fields toFields(const Colony& colony);
+/// Missing or wrongly typed fields keep their defaults.
+[[nodiscard]] Yard yardFrom(const RecordId& id, const Fields& fields);
+[[nodiscard]] Colony colonyFrom(const RecordId& id, const Fields& fields);
+
+} // namespace halfcup::records

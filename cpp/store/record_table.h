@@ -1,0 +1,65 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "records/fields.h"
+#include "records/record_id.h"
+#include "records/revision_stamp.h"
+
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
+
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace halfcup::store {
+
+/// A record as it lies in its table.
+struct Row {
+    records::RecordId id;
+    records::Fields fields;
+};
+
+/// One value a field has had.
+struct PastValue {
+    std::string field;
+    records::Value value;
+    records::RevisionStamp stamp;
+};
+
+/// Reads and writes one kind of record, field by field. Table and column names come from
+/// records::fieldNames() alone, never from data; values are always bound. Throws SQLite::Exception; Store
+/// turns it into StoreError.
+class RecordTable {
+public:
+    RecordTable(SQLite::Database& database, records::Kind kind);
+
+    [[nodiscard]] std::optional<Row> find(const records::RecordId& id);
+    /// rest: what follows "SELECT * FROM <kind>", with ? for each of the values.
+    [[nodiscard]] std::vector<Row> select(const std::string& rest,
+                                          const std::vector<records::Value>& values = {});
+
+    /// Writes the fields that differ from what is there, each with a revision stamp. Call inside a
+    /// transaction. Returns how many fields were written: none is no write at all.
+    int write(const records::RecordId& id, const records::Fields& fields,
+              const records::RevisionStamp& stamp);
+
+    /// Every value the record's fields have had, oldest first.
+    [[nodiscard]] std::vector<PastValue> history(const records::RecordId& id);
+
+private:
+    SQLite::Database& m_database;
+    records::Kind m_kind;
+    std::string m_name;
+    SQLite::Statement m_find;
+    SQLite::Statement m_insert;
+    SQLite::Statement m_revise;
+};
+
+/// Binds a value of any type to a parameter, 1-based; reads a column back.
+void bindValue(SQLite::Statement& statement, int index, const records::Value& value);
+[[nodiscard]] records::Value valueIn(const SQLite::Statement& statement, int column);
+
+} // namespace halfcup::store

@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "store/sqlite_errors.h"
+
+#include <sqlite3.h>
+
+namespace halfcup::store {
+
+StoreError storeErrorFrom(const SQLite::Exception& error) {
+    using Kind = StoreError::Kind;
+    const auto make = [&](Kind kind) { return StoreError(kind, error.what()); };
+    switch (error.getErrorCode() & 0xFF) { // the low byte is the plain code, the rest details
+    case SQLITE_NOTADB:
+        return make(Kind::NotOurs);
+    case SQLITE_CORRUPT:
+        return make(Kind::Damaged);
+    case SQLITE_FULL:
+        return make(Kind::DiskFull);
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return make(Kind::Busy);
+    case SQLITE_READONLY:
+    case SQLITE_PERM:
+    case SQLITE_AUTH:
+        return make(Kind::NotAllowed);
+    case SQLITE_CANTOPEN:
+        return make(Kind::FolderMissing);
+    default:
+        return make(Kind::Failed);
+    }
+}
+
+} // namespace halfcup::store

@@ -1,0 +1,274 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "store/store.h"
+
+#include "store/open_database.h"
+#include "store/sqlite_errors.h"
+
+#include <SQLiteCpp/Transaction.h>
+
+#include <utility>
+
+namespace halfcup::store {
+
+using namespace records;
+
+namespace {
+
+constexpr std::string_view changeName(CountEvent::Change change) {
+    switch (change) {
+    case CountEvent::Change::Typed:
+        return "typed";
+    case CountEvent::Change::Undo:
+        return "undo";
+    case CountEvent::Change::Tap:
+        break;
+    }
+    return "tap";
+}
+
+CountEvent::Change changeFrom(std::string_view name) {
+    if (name == "typed")
+        return CountEvent::Change::Typed;
+    return name == "undo" ? CountEvent::Change::Undo : CountEvent::Change::Tap;
+}
+
+std::vector<Sample> samplesIn(const std::vector<Row>& rows) {
+    std::vector<Sample> samples;
+    samples.reserve(rows.size());
+    for (const Row& row : rows)
+        samples.push_back(sampleFrom(row.id, row.fields));
+    return samples;
+}
+
+constexpr auto latestOfYard =
+    "JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.id = ("
+    "SELECT s.id FROM sample s WHERE s.colony_id = colony.id AND s.state = 'finished'"
+    " AND s.removed = 0 ORDER BY s.started_at_ms DESC, s.id DESC LIMIT 1)";
+
+} // namespace
+
+/// Made once: what a tap needs is ready when the finger comes down.
+struct Store::Statements {
+    explicit Statements(SQLite::Database& database)
+        : yard(database, Kind::Yard)
+        , colony(database, Kind::Colony)
+        , sample(database, Kind::Sample)
+        , addCount(database,
+                   "INSERT INTO count_event(sample_id, number, rinse, change, typed, at_ms) SELECT ?1,"
+                   " 1 + coalesce(max(number), 0), ?2, ?3, ?4, ?5 FROM count_event WHERE sample_id = ?1")
+        , counts(database, "SELECT number, rinse, change, typed, at_ms FROM count_event WHERE sample_id = ?"
+                           " ORDER BY number")
+        , setting(database, "SELECT value FROM setting WHERE name = ?")
+        , setSetting(database, "INSERT INTO setting(name, value) VALUES (?, ?)"
+                               " ON CONFLICT(name) DO UPDATE SET value = excluded.value") {}
+
+    RecordTable yard;
+    RecordTable colony;
+    RecordTable sample;
+    SQLite::Statement addCount;
+    SQLite::Statement counts;
+    SQLite::Statement setting;
+    SQLite::Statement setSetting;
+};
+
+Store::Store(const std::string& path, StoreHost host, std::span<const Migration> steps)
+    : m_path(path)
+    , m_host(std::move(host))
+    , m_database(openDatabase(path)) {
+    migrate(*m_database, steps);
+    guarded([&] { m_statements = std::make_unique<Statements>(*m_database); });
+    Value device = setting("device_id");
+    if (!std::holds_alternative<std::string>(device)) {
+        device = newId();
+        setSetting("device_id", device);
+    }
+    const auto latest = guarded([&] {
+        return parseRevisionStamp(m_database->execAndGet("SELECT max(stamp) FROM revision").getString());
+    });
+    m_revisions =
+        std::make_unique<RevisionClock>(std::get<std::string>(device), latest.value_or(RevisionStamp{}));
+}
+
+Store::~Store() = default;
+
+RecordId Store::newId() {
+    return makeRecordId(m_host.utcNowMs(), m_host.random(), m_host.random());
+}
+
+RecordTable& Store::table(Kind kind) {
+    switch (kind) {
+    case Kind::Yard:
+        return m_statements->yard;
+    case Kind::Colony:
+        return m_statements->colony;
+    case Kind::Sample:
+        break;
+    }
+    return m_statements->sample;
+}
+
+void Store::inOneTransaction(const std::function<void()>& work) {
+    if (m_insideTransaction) {
+        work();
+        return;
+    }
+    struct Inside {
+        bool& flag;
+        explicit Inside(bool& f)
+            : flag(f) {
+            flag = true;
+        }
+        ~Inside() { flag = false; }
+    };
+    guarded([&] {
+        SQLite::Transaction transaction(*m_database, SQLite::TransactionBehavior::IMMEDIATE);
+        const Inside inside(m_insideTransaction);
+        work();
+        transaction.commit();
+    });
+}
+
+void Store::write(Kind kind, const RecordId& id, const Fields& fields) {
+    inOneTransaction([&] { table(kind).write(id, fields, m_revisions->next(m_host.utcNowMs())); });
+}
+
+void Store::save(const Yard& yard) {
+    write(Kind::Yard, yard.id, toFields(yard));
+}
+void Store::save(const Colony& colony) {
+    write(Kind::Colony, colony.id, toFields(colony));
+}
+void Store::save(const Sample& sample) {
+    write(Kind::Sample, sample.id, toFields(sample));
+}
+
+std::vector<Yard> Store::yards() {
+    return guarded([&] {
+        std::vector<Yard> yards;
+        for (const Row& row : m_statements->yard.select("WHERE removed = 0 ORDER BY name, id"))
+            yards.push_back(yardFrom(row.id, row.fields));
+        return yards;
+    });
+}
+
+std::vector<Colony> Store::colonies(const RecordId& yardId) {
+    return guarded([&] {
+        std::vector<Colony> colonies;
+        for (const Row& row :
+             m_statements->colony.select("WHERE yard_id = ? AND removed = 0 ORDER BY id", {yardId}))
+            colonies.push_back(colonyFrom(row.id, row.fields));
+        return colonies;
+    });
+}
+
+std::optional<Yard> Store::yard(const RecordId& id) {
+    const auto row = guarded([&] { return m_statements->yard.find(id); });
+    return row ? std::optional{yardFrom(row->id, row->fields)} : std::nullopt;
+}
+
+std::optional<Colony> Store::colony(const RecordId& id) {
+    const auto row = guarded([&] { return m_statements->colony.find(id); });
+    return row ? std::optional{colonyFrom(row->id, row->fields)} : std::nullopt;
+}
+
+std::optional<Sample> Store::sample(const RecordId& id) {
+    const auto row = guarded([&] { return m_statements->sample.find(id); });
+    return row ? std::optional{sampleFrom(row->id, row->fields)} : std::nullopt;
+}
+
+std::vector<Sample> Store::samplesOf(const RecordId& colonyId) {
+    return guarded([&] {
+        return samplesIn(m_statements->sample.select(
+            "WHERE colony_id = ? AND removed = 0 ORDER BY started_at_ms DESC, id DESC", {colonyId}));
+    });
+}
+
+std::vector<Sample> Store::latestFinished(const RecordId& yardId) {
+    return guarded([&] { return samplesIn(m_statements->sample.select(latestOfYard, {yardId})); });
+}
+
+std::vector<Sample> Store::drafts() {
+    return guarded([&] {
+        return samplesIn(m_statements->sample.select(
+            "WHERE state = 'draft' AND removed = 0 ORDER BY started_at_ms DESC, id DESC"));
+    });
+}
+
+void Store::forEachSample(const std::function<void(const Sample&)>& visit) {
+    guarded([&] {
+        SQLite::Statement ids(*m_database, "SELECT id FROM sample WHERE state <> 'draft' AND removed = 0"
+                                           " ORDER BY started_at_ms, id");
+        while (ids.executeStep())
+            if (const auto row = m_statements->sample.find(ids.getColumn(0).getString()))
+                visit(sampleFrom(row->id, row->fields));
+    });
+}
+
+void Store::addCount(const RecordId& sampleId, CountEvent event) {
+    guarded([&] {
+        SQLite::Statement& insert = m_statements->addCount;
+        insert.reset();
+        insert.bind(1, sampleId);
+        insert.bind(2, event.rinse);
+        insert.bind(3, std::string(changeName(event.change)));
+        insert.bind(4, event.typed);
+        insert.bind(5, event.atUtcMs);
+        insert.exec(); // a single statement is its own transaction
+    });
+}
+
+std::vector<CountEvent> Store::countEvents(const RecordId& sampleId) {
+    return guarded([&] {
+        SQLite::Statement& select = m_statements->counts;
+        select.reset();
+        select.bind(1, sampleId);
+        std::vector<CountEvent> events;
+        while (select.executeStep())
+            events.push_back({select.getColumn(0).getInt64(), select.getColumn(1).getInt(),
+                              changeFrom(select.getColumn(2).getString()), select.getColumn(3).getInt64(),
+                              select.getColumn(4).getInt64()});
+        select.reset();
+        return events;
+    });
+}
+
+Value Store::setting(const std::string& name) {
+    return guarded([&]() -> Value {
+        SQLite::Statement& select = m_statements->setting;
+        select.reset();
+        select.bind(1, name);
+        Value value;
+        if (select.executeStep())
+            value = valueIn(select, 0);
+        select.reset();
+        return value;
+    });
+}
+
+void Store::setSetting(const std::string& name, const Value& value) {
+    guarded([&] {
+        SQLite::Statement& insert = m_statements->setSetting;
+        insert.reset();
+        insert.bind(1, name);
+        bindValue(insert, 2, value);
+        insert.exec();
+    });
+}
+
+std::vector<PastValue> Store::history(Kind kind, const RecordId& id) {
+    return guarded([&] { return table(kind).history(id); });
+}
+
+std::string Store::integrityReport() {
+    return guarded([&] {
+        std::string report = m_database->execAndGet("PRAGMA integrity_check").getString();
+        SQLite::Statement strays(*m_database, "PRAGMA foreign_key_check");
+        while (strays.executeStep())
+            report += "\na row of " + strays.getColumn(0).getString() + " points to a missing row of " +
+                      strays.getColumn(2).getString();
+        return report;
+    });
+}
+
+} // namespace halfcup::store

@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "records/count.h"
+#include "records/sample.h"
+#include "records/yard.h"
+#include "store/migration.h"
+#include "store/record_table.h"
+#include "store/store_error.h"
+
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace halfcup::store {
+
+/// What the store needs from outside: the time (UTC milliseconds) and chance, for ids and revision stamps.
+struct StoreHost {
+    std::function<std::int64_t()> utcNowMs;
+    std::function<std::uint64_t()> random;
+};
+
+/// The keeper's records in one SQLite database (write-ahead log, full synchronisation, foreign keys on).
+///
+/// Each save and each addCount is a transaction of its own and is on disk when the call returns. Everything
+/// throws StoreError and then has written nothing. One thread, one Store for a file; a second program may
+/// read beside it.
+class Store {
+public:
+    /// Opens the database at path, or makes a new one there, readable by its owner alone, and brings it to
+    /// the newest schema. The folder must exist.
+    Store(const std::string& path, StoreHost host, std::span<const Migration> steps = allMigrations());
+    ~Store();
+    Store(const Store&) = delete;
+    Store& operator=(const Store&) = delete;
+
+    [[nodiscard]] const std::string& path() const { return m_path; }
+    [[nodiscard]] records::RecordId newId();
+
+    void save(const records::Yard& yard);
+    void save(const records::Colony& colony);
+    void save(const records::Sample& sample);
+
+    /// Records marked as removed are left out of every list but still found by id.
+    [[nodiscard]] std::vector<records::Yard> yards(); // by name
+    [[nodiscard]] std::vector<records::Colony>
+    colonies(const records::RecordId& yardId); // in the order they were made
+    [[nodiscard]] std::optional<records::Yard> yard(const records::RecordId& id);
+    [[nodiscard]] std::optional<records::Colony> colony(const records::RecordId& id);
+    [[nodiscard]] std::optional<records::Sample> sample(const records::RecordId& id);
+    [[nodiscard]] std::vector<records::Sample> samplesOf(const records::RecordId& colonyId); // newest first
+    /// The newest finished sample of each colony that stands in the yard now, in no particular order.
+    [[nodiscard]] std::vector<records::Sample> latestFinished(const records::RecordId& yardId);
+    [[nodiscard]] std::vector<records::Sample> drafts(); // newest first
+    /// Calls once for each finished or abandoned sample, oldest first, without holding them all.
+    void forEachSample(const std::function<void(const records::Sample&)>& visit);
+
+    /// Appends one act of counting, numbered after those there. On disk when it returns.
+    void addCount(const records::RecordId& sampleId, records::CountEvent event);
+    [[nodiscard]] std::vector<records::CountEvent> countEvents(const records::RecordId& sampleId);
+
+    [[nodiscard]] records::Value setting(const std::string& name);
+    void setSetting(const std::string& name, const records::Value& value);
+
+    /// Saves many records as one transaction: all or nothing.
+    void inOneTransaction(const std::function<void()>& work);
+
+    [[nodiscard]] std::vector<PastValue> history(records::Kind kind, const records::RecordId& id);
+
+    /// "ok", or what SQLite's integrity check and foreign key check find.
+    [[nodiscard]] std::string integrityReport();
+
+private:
+    struct Statements;
+
+    void write(records::Kind kind, const records::RecordId& id, const records::Fields& fields);
+    RecordTable& table(records::Kind kind);
+
+    std::string m_path;
+    StoreHost m_host;
+    std::unique_ptr<SQLite::Database> m_database;
+    std::unique_ptr<Statements> m_statements;
+    std::unique_ptr<records::RevisionClock> m_revisions;
+    bool m_insideTransaction = false;
+};
+
+} // namespace halfcup::store
