@@ -53,7 +53,7 @@ def toplevel(tree):
 def machine_paths(tree):
     """No file may name a place that exists on one machine only: homes, and folders this machine alone has at its root."""
     own = {n for n in os.listdir("/") if n not in EVERYWHERE and not n.startswith(".") and os.path.isdir("/" + n)}
-    home = re.compile(r"(?<![\w.~/$}-])(/home/[a-z][\w.-]*|/Users/\w+|/root(?![\w-])|[A-Z]:\\\\?Users\b)")
+    home = re.compile(r"(?<![\w.~/$}-])(/(?:home|Users)/[A-Za-z][\w.-]*|/(?:root)(?![\w-])|[A-Z]:\\\\?Users\b)")
     alone = re.compile(r"(?<![\w.~/$}:-])/(%s)(?![\w-])" % "|".join(map(re.escape, sorted(own)))) if own else None
     for name in tree.files():
         text = tree.text(name)
