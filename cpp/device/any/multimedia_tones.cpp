@@ -1,0 +1,119 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+
+#include "device/any/multimedia_tones.h"
+
+#include <QAudioDevice>
+#include <QMediaDevices>
+#include <QSoundEffect>
+#include <QTimer>
+
+#include <array>
+#include <utility>
+
+namespace halfcup::device {
+
+namespace {
+
+constexpr std::array kTones{Tone::HalfTime, Tone::TenSeconds, Tone::End, Tone::CountTick, Tone::Trouble};
+
+} // namespace
+
+struct MultimediaTones::Players {
+    QMediaDevices devices; // tells when a loudspeaker comes or goes
+    std::array<std::unique_ptr<QSoundEffect>, kTones.size()> effects;
+    bool hasLoudspeaker = false;
+};
+
+MultimediaTones::MultimediaTones(QObject* parent)
+    : Tones(parent) {}
+
+MultimediaTones::~MultimediaTones() = default;
+
+QUrl MultimediaTones::soundOf(Tone tone) {
+    switch (tone) {
+    case Tone::HalfTime:
+        return QUrl(QStringLiteral("qrc:/halfcup/sounds/half_time.wav"));
+    case Tone::TenSeconds:
+        return QUrl(QStringLiteral("qrc:/halfcup/sounds/ten_seconds.wav"));
+    case Tone::End:
+        return QUrl(QStringLiteral("qrc:/halfcup/sounds/end.wav"));
+    case Tone::CountTick:
+        return QUrl(QStringLiteral("qrc:/halfcup/sounds/count_tick.wav"));
+    case Tone::Trouble:
+        return QUrl(QStringLiteral("qrc:/halfcup/sounds/trouble.wav"));
+    }
+    return {};
+}
+
+bool MultimediaTones::works() const {
+    return m_players && m_players->hasLoudspeaker;
+}
+
+void MultimediaTones::prepare() {
+    if (m_players) {
+        return;
+    }
+    m_players = std::make_unique<Players>();
+    connect(&m_players->devices, &QMediaDevices::audioOutputsChanged, this,
+            &MultimediaTones::lookForLoudspeakers);
+    lookForLoudspeakers();
+}
+
+void MultimediaTones::lookForLoudspeakers() {
+    const bool had = m_players->hasLoudspeaker;
+    const QAudioDevice loudspeaker = QMediaDevices::defaultAudioOutput();
+    m_players->hasLoudspeaker = !QMediaDevices::audioOutputs().isEmpty() && !loudspeaker.isNull();
+    for (std::size_t i = 0; i < kTones.size(); ++i) {
+        std::unique_ptr<QSoundEffect>& effect = m_players->effects[i];
+        if (!m_players->hasLoudspeaker) {
+            effect.reset();
+        } else if (!effect) {
+            effect = std::make_unique<QSoundEffect>(loudspeaker);
+            effect->setSource(soundOf(kTones[i]));
+        } else if (effect->audioDevice() != loudspeaker) {
+            effect->setAudioDevice(loudspeaker);
+        }
+    }
+    if (had != m_players->hasLoudspeaker) {
+        Q_EMIT worksChanged();
+    }
+}
+
+void MultimediaTones::play(Tone tone) {
+    if (!m_on) {
+        return;
+    }
+    if (!m_players) {
+        // Not now: this may be the answer to a touch. Of several tones before the first turn only the last is
+        // news.
+        if (!m_waiting) {
+            QTimer::singleShot(0, this, [this] {
+                prepare();
+                if (const auto waiting = std::exchange(m_waiting, std::nullopt)) {
+                    play(*waiting);
+                }
+            });
+        }
+        m_waiting = tone;
+        return;
+    }
+    if (m_players->hasLoudspeaker) {
+        m_players->effects[static_cast<std::size_t>(tone)]->play();
+    }
+}
+
+void MultimediaTones::setOn(bool on) {
+    m_on = on;
+    if (on) {
+        return;
+    }
+    m_waiting.reset();
+    if (works()) {
+        for (const auto& effect : m_players->effects) {
+            effect->stop();
+        }
+    }
+}
+
+} // namespace halfcup::device

@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+
+#include "device/any/key_event_volume_keys.h"
+#include "device/any/multimedia_tones.h"
+#include "device/any/standard_folders.h"
+#include "device/any/system_random.h"
+#include "device/linux/boot_clock.h"
+#include "device/linux/feedback_vibration.h"
+#include "device/linux/screen_saver_keep_awake.h"
+#include "device/linux/session_bus.h"
+#include "device/platform.h"
+
+namespace halfcup::device {
+
+Platform makePlatform() {
+    Platform platform;
+    const std::shared_ptr<SessionBus> bus = SessionBus::open();
+    platform.clock = std::make_unique<BootClock>();
+    platform.random = std::make_unique<SystemRandom>();
+    platform.folders = std::make_unique<StandardFolders>();
+    platform.keepAwake = std::make_unique<ScreenSaverKeepAwake>(bus);
+    platform.tones = std::make_unique<MultimediaTones>();
+    platform.vibration = std::make_unique<FeedbackVibration>(bus);
+    platform.volumeKeys = std::make_unique<KeyEventVolumeKeys>();
+    platform.capabilities = std::make_unique<CapabilityWatch>(*platform.keepAwake, *platform.tones,
+                                                              *platform.vibration, *platform.volumeKeys);
+    return platform;
+}
+
+} // namespace halfcup::device
