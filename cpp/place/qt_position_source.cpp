@@ -8,6 +8,7 @@
 
 #include <QDateTime>
 #include <QGeoPositionInfoSource>
+#include <QIODevice>
 #include <QNmeaPositionInfoSource>
 #include <QTimer>
 
