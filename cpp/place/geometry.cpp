@@ -59,11 +59,13 @@ Place placeAt(const Place& origin, const Offset& offset) {
     const double angle = distance / kEarthRadiusM;
     const double eastShare = offset.eastM / distance;
     const double northShare = offset.northM / distance;
-    const double sinLat = std::sin(lat1) * std::cos(angle) + std::cos(lat1) * std::sin(angle) * northShare;
-    const double lat2 = std::asin(std::clamp(sinLat, -1.0, 1.0));
-    const double dLon =
-        std::atan2(eastShare * std::sin(angle),
-                   std::cos(lat1) * std::cos(angle) - std::sin(lat1) * std::sin(angle) * northShare);
+    // The place as a vector: up along the Earth's axis, along the meridian of the origin, and east. Latitude
+    // from all three, because an arc sine alone is good for centimetres only beside a pole.
+    const double up = std::sin(lat1) * std::cos(angle) + std::cos(lat1) * std::sin(angle) * northShare;
+    const double along = std::cos(lat1) * std::cos(angle) - std::sin(lat1) * std::sin(angle) * northShare;
+    const double east = eastShare * std::sin(angle);
+    const double lat2 = std::atan2(up, std::hypot(along, east));
+    const double dLon = std::atan2(east, along);
     const double longitude = origin.longitudeDeg + dLon / kRadPerDeg;
     return {lat2 / kRadPerDeg, std::remainder(longitude, 360.0)};
 }

@@ -22,6 +22,7 @@ constexpr double kJumpAtLeastM = 15.0;
 constexpr double kJumpMedians = 4.0;
 // Share of the variance that all fixes of a minute have in common, see stamp.h [convention].
 constexpr double kSharedVariance = 0.5;
+constexpr double kMovingRadii = 1.25; // see isMoving
 // 95 % radius of a round normal scatter over its root mean square distance: sqrt(-ln 0.05).
 const double kRadiusOverRms = std::sqrt(-std::log(0.05));
 
@@ -106,15 +107,18 @@ Mean weightedMean(const std::vector<Point>& points, std::size_t from, std::size_
     return mean;
 }
 
-// Moving: the last third of the fixes lies further from the first third than a whole 95 % radius. Errors of
-// neighbouring seconds hang together, so a still receiver wanders far less than that in the time of a stamp.
+// Moving: the last third of the fixes lies further from the first third than one and a quarter 95 % radii.
+// Were all errors independent, a still receiver would pass for moving once in a hundred stamps of eight
+// fixes; as errors of neighbouring seconds hang together, less often. A walk of 1.4 m/s is told after eight
+// seconds.
 bool isMoving(const std::vector<Point>& points, double claimedM) {
     const std::size_t third = points.size() / 3;
     if (third == 0)
         return false;
     const Mean first = weightedMean(points, 0, third);
     const Mean last = weightedMean(points, points.size() - third, points.size());
-    return std::hypot(last.at.eastM - first.at.eastM, last.at.northM - first.at.northM) > claimedM;
+    return std::hypot(last.at.eastM - first.at.eastM, last.at.northM - first.at.northM) >
+           kMovingRadii * claimedM;
 }
 
 } // namespace
