@@ -73,7 +73,15 @@ BusService::BusService(std::shared_ptr<SessionBus> bus, QString name, QObject* p
                     Q_EMIT newOwner();
                 }
             });
+    // libdbus tells itself when the connection is lost; the name watcher stays silent then.
+    m_bus->connection().connect(QString(), QStringLiteral("/org/freedesktop/DBus/Local"),
+                                QStringLiteral("org.freedesktop.DBus.Local"), QStringLiteral("Disconnected"),
+                                this, SLOT(busWent()));
     askBus();
+}
+
+void BusService::busWent() {
+    set(false, false);
 }
 
 void BusService::askBus() {

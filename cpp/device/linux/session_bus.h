@@ -49,6 +49,9 @@ Q_SIGNALS:
     void isThereChanged();
     void newOwner();
 
+private Q_SLOTS:
+    void busWent();
+
 private:
     void askBus();
     void set(bool owned, bool startable);
