@@ -5,8 +5,11 @@
 // What the tests of place/ share: a receiver on a TCP port, and a small maker of NMEA 0183 sentences.
 #include "place/geometry.h"
 #include "place/nmea_lines.h"
+#include "place/position_source.h"
+#include "place/stamp.h"
 
 #include <QByteArray>
+#include <QDateTime>
 #include <QList>
 #include <QTcpServer>
 #include <QTcpSocket>
@@ -161,6 +164,39 @@ inline QList<QByteArray> talkStill(const halfcup::place::Place& place, int count
         lines << talk(halfcup::place::placeAt(place, {east, north}), firstSecond + i, how);
     }
     return lines;
+}
+
+// Keeps what a source says, and builds the stamp as the wash does.
+class Listener : public QObject {
+public:
+    using Problem = halfcup::place::PositionSource::Problem;
+
+    explicit Listener(halfcup::place::PositionSource& source) {
+        builder.start(QDateTime::currentMSecsSinceEpoch());
+        connect(&source, &halfcup::place::PositionSource::fixReceived, this,
+                [this](const halfcup::place::Fix& fix) {
+                    fixes.append(fix);
+                    builder.add(fix, QDateTime::currentMSecsSinceEpoch());
+                });
+        connect(&source, &halfcup::place::PositionSource::problem, this,
+                [this](Problem kind, const QString& sentence) {
+                    problems.append(kind);
+                    sentences.append(sentence);
+                });
+    }
+    [[nodiscard]] std::optional<halfcup::place::Stamp> stamp() const {
+        return builder.stamp(QDateTime::currentMSecsSinceEpoch());
+    }
+    [[nodiscard]] bool told(Problem kind) const { return problems.contains(kind); }
+
+    QList<halfcup::place::Fix> fixes;
+    QList<Problem> problems;
+    QStringList sentences;
+    halfcup::place::StampBuilder builder;
+};
+
+inline double offM(const halfcup::place::Stamp& stamp, const halfcup::place::Place& place) {
+    return halfcup::place::distanceM(place, {stamp.latitudeDeg, stamp.longitudeDeg});
 }
 
 } // namespace placetest
