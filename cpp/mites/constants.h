@@ -51,6 +51,8 @@ inline constexpr double kBeesPerHalfCup = 300.0; // common practice (half a cup 
 inline constexpr double kScoopPriorScoops = 2.0;
 inline constexpr double kScoopPriorSd = 0.08;
 inline constexpr double kScoopPriorFreedom = 6.0;
+// Own spread of one scoop where a plan needs a figure before any wash: as the field's CV above, rounded.
+inline constexpr double kScoopOwnCv = 0.1;
 // Live bees: 10 g is about 100 bees (German wash scale, quoted); workers 88 to 130 mg by age and load
 // (Mitchell 1970, Am Bee J 110, quoted), which the shared spread covers; own spread for the scale and the mix
 // of bees: convention.
@@ -73,6 +75,51 @@ inline constexpr double kInformedBetweenCv = 0.8; // for the yard-informed chanc
 inline constexpr double kMeanBetweenCv = 1.0;     // for the yard's mean: wider, chosen by simulated coverage
 inline constexpr double kBetweenPriorColonies = 4.0;
 inline constexpr double kLeastBetweenVariance = 0.04;
+
+// ---- where the mites are ----
+// Double the adult figure: published, Lee et al. 2010, J Econ Entomol 103:1039-1050. Spread: convention, so
+// that the 29 % (SD 12) of Aurell et al. 2024, J Insect Sci (data CC-BY-4.0) lies 1.4 of it away.
+inline constexpr double kShareOnBees = 0.5;
+inline constexpr double kShareOnBeesSd = 0.15;
+// Average frame: published, Burgett & Burikam 1985, J Econ Entomol 78:1154-1156.
+inline constexpr double kBeesOnDeepFrame = 1400.0;
+// Counting a third of a board's cells: error 0.4 +/- 9.5 %, published, Ostiguy & Sammataro 2000,
+// Apidologie 31.
+inline constexpr double kBoardPartCv = 0.095;
+
+// ---- growth of the load, a day ----
+// 0.021: from memory, after Calatayud & Verdu 1993 and Martin 1998; untreated field colonies grew 0.0184 (SE
+// 0.0038), computed from the data of Aurell et al. 2025 (CC-BY-4.0). Sd: convention, of three tried the one
+// whose 90 % range held best for colonies that grow 0 to 0.04.
+inline constexpr double kGrowthMean = 0.021;
+inline constexpr double kGrowthSd = 0.015;
+// Deviation from the seasonal course, where that is known. Convention.
+inline constexpr double kSeasonalDeviationSd = 0.010;
+// Without brood: mites -0.002, bees -0.003 to -0.005 a day (from memory); convention.
+inline constexpr double kBroodlessGrowthMean = 0.001;
+inline constexpr double kBroodlessGrowthSd = 0.004;
+// Spread of one colony's growth about its yard's, and of yards' about kGrowthMean. Conventions: together
+// 0.010.
+inline constexpr double kYardGrowthWithinSd = 0.006;
+inline constexpr double kYardGrowthBetweenSd = 0.008;
+// How far ahead an outlook is worth showing, days. Convention.
+inline constexpr double kOutlookDays = 60.0;
+
+// ---- efficacy ----
+inline constexpr double kDispersionPriorColonies = 4.0; // convention
+inline constexpr double kFewMitesBefore = 5.0;          // fewer before: a figure plus a warning; convention
+inline constexpr double kDaysAfterTreatment = 14.0;     // one brood cycle; convention
+// Effective: at least 95 % (synthetic) or 90 % (other). EMA/CVMP/EWP/459883/2008, as quoted in Dietemann et
+// al. 2013.
+inline constexpr double kEffectiveSynthetic = 0.95;
+inline constexpr double kEffectiveOther = 0.90;
+
+// ---- stop-early rule ----
+inline constexpr double kStopErrors = 0.1; // wrong verdicts accepted either way; convention
+
+// ---- how many colonies ----
+inline constexpr double kPrecisionManagement = 0.25; // standard error over mean; convention
+inline constexpr double kPrecisionResearch = 0.10;   // convention
 
 // ---- standing ----
 inline constexpr double kChanceClose = 0.2;     // convention

@@ -11,6 +11,7 @@
 // likelihood of the load, tilted to a proper law of ln(load) (LogLaw), times the rest of the prior, on a grid
 // of ln(load); no factor is collapsed. Accuracy: 1e-6 relative in quantiles, 1e-6 absolute in chances.
 // Errors: std::domain_error with a plain sentence. All-zero yards are fine.
+#include "mites/tabulated_law.h"
 #include "mites/wash_load.h"
 
 #include <span>
@@ -35,12 +36,7 @@ public:
     LoadEstimate estimate() const;
 
 private:
-    double below(double logLoad) const;
-    double m_low = 0;
-    double m_step = 0;
-    std::vector<double> m_density;
-    std::vector<double> m_below;
-    std::vector<double> m_above;
+    TabulatedLaw m_law; // of ln(load)
 };
 
 } // namespace halfcup::mites

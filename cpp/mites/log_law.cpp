@@ -128,6 +128,11 @@ LogLaw& LogLaw::addBeta(double a, double b, int direction) {
     return *this;
 }
 
+LogLaw& LogLaw::addNormal(double variance) {
+    m_normal += variance;
+    return *this;
+}
+
 LogLaw& LogLaw::shift(double by) {
     m_location += by;
     m_mean += by;

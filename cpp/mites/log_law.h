@@ -31,8 +31,9 @@ public:
     LogLaw& addGamma(double shape, int direction);
     // Adds direction * ln(B / (a/(a+b))), B ~ Beta(a, b). a >= 0.01, b > 0.
     LogLaw& addBeta(double a, double b, int direction);
+    LogLaw& addNormal(double variance);
     LogLaw& shift(double by);
-    // Call once after the last term, before anything below.
+    // Call after the last term, before anything below; again after adding more.
     void prepare();
 
     double mean() const { return m_mean; }
