@@ -22,6 +22,9 @@ RATE_HZ = 44100
 PEAK = 0.8  # of full scale: headroom for players that change the rate
 ATTACK_S = 0.004  # a note that starts at full strength clicks
 RELEASE_S = 0.012
+# Qt's player stops the loudspeaker when the file ends and drops what is still in the buffer: 0.10 s of each tone was
+# lost in a recording from a PulseAudio null sink (Qt 6.4.2). So every file ends in silence that may be lost.
+TAIL_S = 0.30
 
 # Name: notes of (pitch in Hz, length in s, pause after it in s). Pitch from the equal-tempered scale, A4 = 440 Hz.
 TONES = {
@@ -51,6 +54,7 @@ def samples(notes):
     for pitch_hz, length_s, pause_s in notes:
         out += note(pitch_hz, length_s)
         out += [0.0] * round(pause_s * RATE_HZ)
+    out += [0.0] * round(TAIL_S * RATE_HZ)
     scale = PEAK * 32767 / max(abs(x) for x in out)
     return array.array("h", (round(x * scale) for x in out))
 

@@ -141,6 +141,9 @@ private slots:
         }
         QVERIFY2(peak > 0.7 && peak < 0.9, qPrintable(QString::number(peak)));
         QVERIFY(std::abs(sum / static_cast<double>(sound.samples.size())) < 0.005);
+        const Note last = notesOf(sound).back();
+        QVERIFY2(lengthS - last.startS - last.lengthS > 0.29,
+                 "no silence at the end: the player cuts the last note off");
         QVERIFY2(std::abs(sound.samples.front()) < 0.01 && std::abs(sound.samples.back()) < 0.01,
                  "would click");
     }
@@ -239,6 +242,12 @@ private slots:
             QVERIFY2(timer.elapsed() < 50, qPrintable(QString::number(timer.elapsed())));
             QTest::qWait(1300);
         }
+        // A quick counter: eight mites a second.
+        for (int i = 0; i < 16; ++i) {
+            tones.play(Tone::CountTick);
+            QTest::qWait(125);
+        }
+        QTest::qWait(400);
         tones.setOn(false);
     }
 };

@@ -10,6 +10,7 @@
 
 #include <array>
 #include <utility>
+#include <vector>
 
 namespace halfcup::device {
 
@@ -37,11 +38,23 @@ private:
     }
 };
 
+/// The players of one tone, used in turn: starting one anew cuts off what it has handed on and nobody has
+/// heard yet.
+struct Turn {
+    std::vector<std::unique_ptr<QSoundEffect>> players;
+    std::size_t next = 0;
+};
+
+// A tick lasts a third of a second with its silent end, and a quick counter makes eight a second.
+constexpr std::size_t playersOf(Tone tone) {
+    return tone == Tone::CountTick ? 4 : 1;
+}
+
 } // namespace
 
 struct MultimediaTones::Players {
     QMediaDevices devices; // tells when a loudspeaker comes or goes
-    std::array<std::unique_ptr<QSoundEffect>, kTones.size()> effects;
+    std::array<Turn, kTones.size()> turns;
     bool hasLoudspeaker = false;
 };
 
@@ -85,15 +98,20 @@ void MultimediaTones::lookForLoudspeakers() {
     const bool had = m_players->hasLoudspeaker;
     const QAudioDevice loudspeaker = QMediaDevices::defaultAudioOutput();
     m_players->hasLoudspeaker = !QMediaDevices::audioOutputs().isEmpty() && !loudspeaker.isNull();
-    for (std::size_t i = 0; i < kTones.size(); ++i) {
-        std::unique_ptr<QSoundEffect>& effect = m_players->effects[i];
+    for (const Tone tone : kTones) {
+        auto& players = m_players->turns[static_cast<std::size_t>(tone)].players;
         if (!m_players->hasLoudspeaker) {
-            effect.reset();
-        } else if (!effect) {
-            effect = std::make_unique<QSoundEffect>(loudspeaker);
-            effect->setSource(soundOf(kTones[i]));
-        } else if (effect->audioDevice() != loudspeaker) {
-            effect->setAudioDevice(loudspeaker);
+            players.clear();
+            continue;
+        }
+        while (players.size() < playersOf(tone)) {
+            players.push_back(std::make_unique<QSoundEffect>(loudspeaker));
+            players.back()->setSource(soundOf(tone));
+        }
+        for (const auto& player : players) {
+            if (player->audioDevice() != loudspeaker) {
+                player->setAudioDevice(loudspeaker);
+            }
         }
     }
     if (had != m_players->hasLoudspeaker) {
@@ -120,7 +138,9 @@ void MultimediaTones::play(Tone tone) {
         return;
     }
     if (m_players->hasLoudspeaker) {
-        m_players->effects[static_cast<std::size_t>(tone)]->play();
+        Turn& turn = m_players->turns[static_cast<std::size_t>(tone)];
+        turn.players[turn.next]->play();
+        turn.next = (turn.next + 1) % turn.players.size();
     }
 }
 
@@ -131,8 +151,10 @@ void MultimediaTones::setOn(bool on) {
     }
     m_waiting.reset();
     if (works()) {
-        for (const auto& effect : m_players->effects) {
-            effect->stop();
+        for (const Turn& turn : m_players->turns) {
+            for (const auto& player : turn.players) {
+                player->stop();
+            }
         }
     }
 }
