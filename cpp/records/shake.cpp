@@ -30,6 +30,16 @@ std::int64_t plannedMs(const ShakeRun& run) {
     return run.plannedS * 1000LL;
 }
 
+/// Adds the stretch that runs to what was shaken before.
+void stop(ShakeRun& run, const ShakeReading& now) {
+    if (!run.isRunning())
+        return;
+    const ShakeProgress soFar = progress(run, now);
+    run.shakenBeforeMs = soFar.shakenMs;
+    run.interrupted = soFar.interrupted;
+    run.runningSince.reset();
+}
+
 } // namespace
 
 ShakeProgress progress(const ShakeRun& run, const ShakeReading& now) {
@@ -69,17 +79,12 @@ ShakeRun started(ShakeRun run, const ShakeReading& now) {
 }
 
 ShakeRun paused(ShakeRun run, const ShakeReading& now) {
-    if (!run.isRunning())
-        return run;
-    const ShakeProgress soFar = progress(run, now);
-    run.shakenBeforeMs = soFar.shakenMs;
-    run.interrupted = soFar.interrupted;
-    run.runningSince.reset();
+    stop(run, now);
     return run;
 }
 
 ShakeRun ended(ShakeRun run, const ShakeReading& now) {
-    run = paused(run, now);
+    stop(run, now);
     run.ended = true;
     return run;
 }
