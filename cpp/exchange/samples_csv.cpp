@@ -1,0 +1,213 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "exchange/samples_csv.h"
+
+#include "records/judgement.h"
+#include "records/moment.h"
+
+#include <array>
+#include <cmath>
+#include <numbers>
+
+namespace halfcup::exchange {
+
+namespace {
+
+using records::Answer;
+using records::Sample;
+
+constexpr int loadDigits = 6; // far below what a count can resolve, and short enough to read
+constexpr int blurDecimals = 2;
+constexpr int exactDecimals = 6; // 0.1 m
+
+constexpr std::array<std::string_view, 41> columns{
+    "sample_id",              // UUID
+    "yard",                   // its name
+    "colony",                 // its label
+    "state",                  // draft, finished, abandoned
+    "demo",                   // yes: invented data
+    "method",                 // alcohol_wash, ...
+    "started_at",             // RFC 3339 with the keeper's offset from UTC, as all times here
+    "scooped_at",             //
+    "finished_at",            //
+    "abandoned_at",           //
+    "latitude_deg",           // WGS 84, north positive
+    "longitude_deg",          // east positive
+    "position_accuracy_m",    // 95 % radius
+    "position_is",            // exact, blurred, none
+    "position_state",         // stamped, no_fix, denied, ...
+    "queen",                  // not_asked, seen_and_safe, not_seen
+    "scoop_volume_ml",        //
+    "scoop_packing",          // settled, loose
+    "bees_mean",              // bees in the jar
+    "bees_cv",                // coefficient of variation of the above, 0.1 is ten per cent
+    "bees_source",            // book, own_scoops, typed, counted
+    "shake_planned_s",        //
+    "shaken_s",               // seconds really shaken
+    "shake_interrupted",      // yes: the clocks disagreed, the seconds are a guess
+    "mites",                  // of the first rinse
+    "mites_second_rinse",     //
+    "load_q05_per_100",       // mites per 100 bees: lower end of the 90 % range
+    "load_q50_per_100",       // median
+    "load_q95_per_100",       // upper end
+    "treat_line_per_100",     //
+    "chance_over_treat_line", // 0 to 1, that the true load is over the line
+    "standing_treat_line",    // under, close, over, cannot_tell
+    "own_line_per_100",       // the keeper's own, stricter line
+    "chance_over_own_line",   //
+    "standing_own_line",      //
+    "recovery",               // share of what an alcohol wash finds
+    "recovery_sd",            //
+    "jar_shape",              // gamma shape of the difference between jars of one colony
+    "step",                   // where the wash stands or stopped
+    "position_moving",        // yes: the fixes lay further apart than their accuracy explains
+    "note",                   //
+};
+
+std::string_view wordOf(mites::Standing standing) {
+    switch (standing) {
+    case mites::Standing::Under:
+        return "under";
+    case mites::Standing::Close:
+        return "close";
+    case mites::Standing::Over:
+        return "over";
+    case mites::Standing::CannotTell:
+        break;
+    }
+    return "cannot_tell";
+}
+
+void time(CsvWriter& csv, std::optional<std::int64_t> utcMs, const Sample& sample) {
+    if (utcMs)
+        csv.text(records::toRfc3339({*utcMs, sample.utcOffsetMinutes}));
+    else
+        csv.empty();
+}
+
+/// Rounding moves a place by up to half a step each way; a degree of latitude is at most 111.7 km (at the
+/// poles), one of longitude 111.4 km times the cosine of the latitude (WGS 84).
+double blurM(double latitudeDeg) {
+    const double half = 0.5 * std::pow(10.0, -blurDecimals);
+    return std::hypot(111'700.0 * half, 111'400.0 * half * std::cos(latitudeDeg * std::numbers::pi / 180.0));
+}
+
+void position(CsvWriter& csv, const SampleRow& row, PositionDetail detail) {
+    const records::PositionStamp& stamp = row.sample.stamp;
+    if (stamp.state != records::PositionState::Stamped) {
+        csv.empty();
+        csv.empty();
+        csv.empty();
+        csv.text("none");
+    } else if (detail == PositionDetail::Exact) {
+        csv.decimals(stamp.position.latitudeDeg, exactDecimals);
+        csv.decimals(stamp.position.longitudeDeg, exactDecimals);
+        if (stamp.position.accuracyM)
+            csv.decimals(*stamp.position.accuracyM, 1);
+        else
+            csv.empty();
+        csv.text("exact");
+    } else {
+        const records::Position& shown = row.yardPosition ? *row.yardPosition : stamp.position;
+        csv.decimals(shown.latitudeDeg, blurDecimals);
+        csv.decimals(shown.longitudeDeg, blurDecimals);
+        csv.decimals(std::ceil(blurM(shown.latitudeDeg) + shown.accuracyM.value_or(0)), 0);
+        csv.text("blurred");
+    }
+    csv.text(nameOf(stamp.state));
+}
+
+void standing(CsvWriter& csv, std::optional<mites::Standing> standing) {
+    if (standing)
+        csv.text(wordOf(*standing));
+    else
+        csv.empty(); // damaged figures stand in their own cells; no word can be drawn from them
+}
+
+void emptyCells(CsvWriter& csv, int count) {
+    for (int i = 0; i < count; ++i)
+        csv.empty();
+}
+
+void answerCells(CsvWriter& csv, const Sample& sample) {
+    if (!sample.answer)
+        return emptyCells(csv, 14);
+    const Answer& answer = *sample.answer;
+    csv.number(answer.mites);
+    if (answer.mitesSecondRinse)
+        csv.number(*answer.mitesSecondRinse);
+    else
+        csv.empty();
+    csv.significant(answer.loadQ05, loadDigits);
+    csv.significant(answer.loadQ50, loadDigits);
+    csv.significant(answer.loadQ95, loadDigits);
+    csv.number(answer.lines.treat);
+    csv.significant(answer.chanceOver, loadDigits);
+    standing(csv, records::standingAgainstTreatLine(sample));
+    if (answer.lines.own && answer.chanceOverOwn) {
+        csv.number(*answer.lines.own);
+        csv.significant(*answer.chanceOverOwn, loadDigits);
+        standing(csv, records::standingAgainstOwnLine(sample));
+    } else {
+        emptyCells(csv, 3);
+    }
+    csv.number(answer.recovery);
+    csv.number(answer.recoverySd);
+    csv.number(answer.jarShape);
+}
+
+void scoopAndShake(CsvWriter& csv, const Sample& sample) {
+    csv.text(nameOf(sample.queen));
+    const records::Scoop& scoop = sample.scoop;
+    const bool scooped = scoop.beesMean > 0;
+    if (scooped) {
+        csv.number(scoop.volumeMl);
+        csv.text(nameOf(scoop.packing));
+        csv.significant(scoop.beesMean, loadDigits);
+        csv.significant(scoop.beesCv, loadDigits);
+        csv.text(nameOf(scoop.source));
+    } else {
+        emptyCells(csv, 5);
+    }
+    csv.number(std::int64_t{sample.shake.plannedS});
+    if (sample.shake.ended || sample.shake.shakenBeforeMs > 0)
+        csv.number(static_cast<double>(sample.shake.shakenBeforeMs) / 1000.0);
+    else
+        csv.empty();
+    csv.flag(sample.shake.interrupted);
+}
+
+} // namespace
+
+std::span<const std::string_view> sampleColumns() {
+    return columns;
+}
+
+void writeSampleHeader(CsvWriter& csv) {
+    for (const std::string_view column : columns)
+        csv.text(column);
+    csv.endRow();
+}
+
+void writeSampleRow(CsvWriter& csv, const SampleRow& row, PositionDetail detail) {
+    const Sample& sample = row.sample;
+    csv.text(sample.id);
+    csv.text(row.yardName);
+    csv.text(row.colonyLabel);
+    csv.text(nameOf(sample.state));
+    csv.flag(sample.demo);
+    csv.text(sample.method);
+    time(csv, sample.startedAtMs, sample);
+    time(csv, sample.scoopedAtMs, sample);
+    time(csv, sample.finishedAtMs, sample);
+    time(csv, sample.abandonedAtMs, sample);
+    position(csv, row, detail);
+    scoopAndShake(csv, sample);
+    answerCells(csv, sample);
+    csv.text(nameOf(sample.step));
+    csv.flag(sample.stamp.moving);
+    csv.text(sample.note);
+    csv.endRow();
+}
+
+} // namespace halfcup::exchange
