@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "season/due.h"
 
+#include "records/judgement.h"
 #include "season/natural_order.h"
 
 #include <algorithm>
@@ -13,21 +14,6 @@ namespace {
 
 using mites::Standing;
 
-/// Over outranks all; then what cannot be told, which may hide an over; then close.
-int gravity(Standing standing) {
-    switch (standing) {
-    case Standing::Over:
-        return 3;
-    case Standing::CannotTell:
-        return 2;
-    case Standing::Close:
-        return 1;
-    case Standing::Under:
-        break;
-    }
-    return 0;
-}
-
 int lateness(const Due& due) {
     return due.daysLate > 0 ? 0 : due.daysLate == 0 ? 1 : 2;
 }
@@ -37,25 +23,14 @@ int lateness(const Due& due) {
 std::optional<LastWash> lastWashOf(const records::Sample& sample) {
     if (sample.state != records::SampleState::Finished || sample.removed || !sample.answer)
         return std::nullopt;
-    const records::Answer& answer = *sample.answer;
+    const auto standing = records::graverStanding(sample);
+    if (!standing)
+        return std::nullopt;
     LastWash last;
     last.washedOn =
         records::localDate({sample.scoopedAtMs.value_or(sample.startedAtMs), sample.utcOffsetMinutes});
-    last.loadPer100 = answer.loadQ50;
-    const auto against = [&](double line, double chance) {
-        return mites::standing(answer.loadQ50, chance, answer.loadQ05, answer.loadQ95, line,
-                               sample.scoop.beesMean);
-    };
-    try {
-        last.standing = against(answer.lines.treat, answer.chanceOver);
-        if (answer.lines.own && answer.chanceOverOwn) {
-            const Standing own = against(*answer.lines.own, *answer.chanceOverOwn);
-            if (gravity(own) > gravity(last.standing))
-                last.standing = own;
-        }
-    } catch (const std::domain_error&) {
-        return std::nullopt;
-    }
+    last.standing = *standing;
+    last.loadPer100 = sample.answer->loadQ50;
     return last;
 }
 
