@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace halfcup::mites {
 
@@ -40,25 +41,36 @@ TabulatedLaw::TabulatedLaw(const std::function<double(double)>& logDensity, doub
         top = std::max(top, m_density[i] = logDensity(low + static_cast<double>(i) * m_step));
     for (double& value : m_density)
         value = std::exp(value - top);
+    integrate();
+}
+
+TabulatedLaw::TabulatedLaw(std::vector<double> density, double low, double step)
+    : m_low(low)
+    , m_step(step)
+    , m_density(std::move(density)) {
+    integrate();
+}
+
+void TabulatedLaw::integrate() {
     // Each cell by the cubic through the four nodes around it.
     const auto at = [this](std::ptrdiff_t i) {
-        return i < 0 || i > static_cast<std::ptrdiff_t>(kCells) ? 0.0
-                                                                : m_density[static_cast<std::size_t>(i)];
+        return i < 0 || i > static_cast<std::ptrdiff_t>(cells()) ? 0.0
+                                                                 : m_density[static_cast<std::size_t>(i)];
     };
-    std::vector<double> cell(kCells);
+    std::vector<double> cell(cells());
     double sum = 0;
-    for (std::size_t i = 0; i < kCells; ++i) {
+    for (std::size_t i = 0; i < cells(); ++i) {
         const auto j = static_cast<std::ptrdiff_t>(i);
         cell[i] = std::max(0.0, m_step * (13 * (at(j) + at(j + 1)) - at(j - 1) - at(j + 2)) / 24);
         sum += cell[i];
     }
     for (double& value : m_density)
         value /= sum;
-    m_below.assign(kCells + 1, 0);
-    m_above.assign(kCells + 1, 0);
-    for (std::size_t i = 0; i < kCells; ++i)
+    m_below.assign(cells() + 1, 0);
+    m_above.assign(cells() + 1, 0);
+    for (std::size_t i = 0; i < cells(); ++i)
         m_below[i + 1] = m_below[i] + cell[i] / sum;
-    for (std::size_t i = kCells; i-- > 0;)
+    for (std::size_t i = cells(); i-- > 0;)
         m_above[i] = m_above[i + 1] + cell[i] / sum;
 }
 
@@ -66,7 +78,7 @@ double TabulatedLaw::cumulative(double y) const {
     const double place = (y - m_low) / m_step;
     if (!(place > 0))
         return 0;
-    if (place >= kCells)
+    if (place >= static_cast<double>(cells()))
         return 1;
     const auto i = static_cast<std::size_t>(place);
     const double u = place - static_cast<double>(i);
@@ -83,7 +95,7 @@ double TabulatedLaw::complement(double y) const {
     const double place = (y - m_low) / m_step;
     if (!(place > 0))
         return 1;
-    if (place >= kCells)
+    if (place >= static_cast<double>(cells()))
         return 0;
     const auto i = static_cast<std::size_t>(place);
     return std::max(0.0, m_above[i] - (cumulative(y) - m_below[i]));
@@ -91,7 +103,7 @@ double TabulatedLaw::complement(double y) const {
 
 double TabulatedLaw::quantile(double p) const {
     double low = m_low;
-    double high = m_low + m_step * kCells;
+    double high = m_low + m_step * static_cast<double>(cells());
     for (int i = 0; i < 100 && high - low > 1e-13 * (1 + std::abs(low)); ++i) {
         const double middle = 0.5 * (low + high);
         (cumulative(middle) < p ? low : high) = middle;
@@ -101,7 +113,7 @@ double TabulatedLaw::quantile(double p) const {
 
 double TabulatedLaw::meanOf(const std::function<double(double)>& value) const {
     double sum = 0;
-    for (std::size_t i = 0; i <= kCells; ++i)
+    for (std::size_t i = 0; i <= cells(); ++i)
         sum += m_density[i] * m_step * value(m_low + static_cast<double>(i) * m_step);
     return sum;
 }

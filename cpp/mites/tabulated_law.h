@@ -17,6 +17,8 @@ class TabulatedLaw {
 public:
     TabulatedLaw() = default;
     TabulatedLaw(const std::function<double(double)>& logDensity, double low, double high);
+    // From values of the density, up to a factor, at low, low + step, ...; at least two of them.
+    TabulatedLaw(std::vector<double> density, double low, double step);
 
     double cumulative(double y) const;
     double complement(double y) const;
@@ -25,6 +27,8 @@ public:
     double meanOf(const std::function<double(double)>& value) const;
 
 private:
+    void integrate();
+    std::size_t cells() const { return m_density.size() - 1; }
     double m_low = 0;
     double m_step = 0;
     std::vector<double> m_density;
