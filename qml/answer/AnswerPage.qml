@@ -1,0 +1,152 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Halfcup
+import Halfcup.Touch
+
+// What the count means: in words, then as a comb, then in figures.
+PageFrame {
+    id: page
+
+    required property App app
+    readonly property AnswerController answer: page.app.answer
+
+    objectName: "answerPage"
+    context: page.answer.context
+    demo: page.answer.demo
+    onBackWanted: page.app.navigator.back()
+
+    ScrollColumn {
+        anchors.fill: parent
+        spacing: Look.margin
+
+        Item {
+            width: parent.width
+            implicitHeight: Math.max(mark.height, headline.implicitHeight)
+
+            StandingMark {
+                id: mark
+
+                objectName: "mark"
+                anchors.verticalCenter: parent.verticalCenter
+                width: 8 * Look.pixelsPerMm
+                height: width
+                standing: page.answer.standing
+                inkColor: Look.ink
+                closeColor: Look.honey
+                overColor: Look.rust
+            }
+
+            TitleText {
+                id: headline
+
+                objectName: "headline"
+                anchors.verticalCenter: parent.verticalCenter
+                anchors.left: mark.right
+                anchors.leftMargin: Look.margin * 0.8
+                anchors.right: parent.right
+                text: page.answer.headline
+            }
+        }
+
+        PlainText {
+            objectName: "sentence"
+            width: parent.width
+            text: page.answer.sentence
+            font.pixelSize: Look.buttonSize
+        }
+
+        PlainText {
+            objectName: "zeroLine"
+            width: parent.width
+            text: page.answer.zeroLine
+        }
+
+        CombView {
+            width: parent.width
+            atLeast: page.answer.combAtLeast
+            perhaps: page.answer.combPerhaps
+            overflows: page.answer.combOverflows
+            spoken: page.answer.combSpoken
+        }
+
+        PlainText {
+            objectName: "lineText"
+            width: parent.width
+            text: page.answer.lineText
+        }
+
+        PlainText {
+            objectName: "chanceLine"
+            width: parent.width
+            text: page.answer.chanceLine
+        }
+
+        PlainText {
+            objectName: "ownLine"
+            width: parent.width
+            text: page.answer.ownLine
+        }
+
+        SideButton {
+            objectName: "sources"
+            width: parent.width
+            text: qsTr("Where this comes from")
+            onClicked: page.answer.openSources()
+        }
+
+        PlainText {
+            objectName: "nextLine"
+            width: parent.width
+            text: page.answer.nextLine
+            font.bold: true
+        }
+
+        LabelledField {
+            width: parent.width
+            label: qsTr("Note")
+            fieldName: "note"
+            text: page.answer.note
+            onEdited: page.answer.note = text
+        }
+
+        Rule {
+            width: parent.width
+        }
+
+        Repeater {
+            model: page.answer.details
+
+            FactRow {
+                width: parent ? parent.width : 0
+                required title
+                required detail
+                required note
+            }
+        }
+
+        QuietText {
+            objectName: "placeLine"
+            width: parent.width
+            text: page.answer.placeLine
+        }
+    }
+
+    actions: [
+        SideButton {
+            objectName: "openColony"
+            width: parent.width
+            text: qsTr("This colony")
+            onClicked: page.answer.openColony()
+        },
+        MainButton {
+            objectName: "mainAction"
+            width: parent.width
+            focus: true
+            text: page.answer.mainAction
+            onClicked: page.answer.act()
+        }
+    ]
+}

@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Halfcup
+import Halfcup.Touch
+
+// The colonies of a yard, the most urgent first.
+Item {
+    id: root
+
+    required property HereController here
+
+    ScrollList {
+        anchors.fill: parent
+        visible: root.here.colonies.count > 0
+        model: root.here.colonies
+
+        header: Column {
+            width: ListView.view ? ListView.view.width : 0
+            bottomPadding: draft.visible ? Look.gap : 0
+
+            PlainText {
+                id: draft
+
+                objectName: "draftLine"
+                width: parent.width
+                text: root.here.draftLine
+                font.bold: true
+            }
+        }
+
+        delegate: ColonyRow {
+            id: row
+
+            required property int index
+            required property string colonyId
+            required spoken
+            required label
+            required headline
+            required loadLine
+            required dueLine
+            required standing
+            required isDue
+
+            objectName: "colony-" + row.label
+            ruled: row.index < root.here.colonies.count - 1
+            onClicked: root.here.openColony(row.colonyId)
+        }
+    }
+
+    PlainText {
+        width: parent.width
+        visible: root.here.colonies.count === 0
+        text: qsTr("No colony is kept in this yard yet.")
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Halfcup
+import Halfcup.Touch
+
+// What is being typed, and what is wrong with it.
+Item {
+    id: root
+
+    required property string title
+    required property string problem
+    required property string text
+
+    QuietText {
+        id: name
+
+        width: parent.width
+        visible: root.problem === ""
+        text: root.title
+        horizontalAlignment: Text.AlignRight
+    }
+
+    PlainText {
+        id: wrong
+
+        objectName: "problem"
+        width: parent.width
+        height: parent.height - figure.height
+        verticalAlignment: Text.AlignVCenter
+        visible: root.problem !== ""
+        text: root.problem
+        font.bold: true
+        font.pixelSize: Look.smallSize
+        lineHeight: 1.0
+        fontSizeMode: Text.Fit
+        minimumPixelSize: 11
+        Accessible.role: Accessible.AlertMessage
+    }
+
+    PlainText {
+        id: figure
+
+        objectName: "padFigure"
+        anchors.bottom: parent.bottom
+        width: parent.width
+        height: root.problem === "" ? parent.height - name.height : Look.titleSize * 1.2
+        text: root.text === "" ? "–" : root.text
+        font.bold: true
+        font.pixelSize: Look.titleSize * 1.6
+        fontSizeMode: Text.Fit
+        minimumPixelSize: 12
+        lineHeight: 1.0
+        wrapMode: Text.NoWrap
+        horizontalAlignment: Text.AlignRight
+        verticalAlignment: Text.AlignVCenter
+        Accessible.name: root.text === "" ? qsTr("Nothing typed yet") : root.text
+    }
+}

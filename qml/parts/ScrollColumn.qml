@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Halfcup
+import Halfcup.Touch
+
+// The body of a page: what stands one under the other, and moves under the finger where it is more than fits.
+Item {
+    id: root
+
+    property alias spacing: column.spacing
+    property bool centred: false // in the middle of the height where it fits
+    default property alias content: column.data
+
+    // Brings what has the keyboard into sight.
+    function show(item: Item) {
+        const top = item.mapToItem(column, 0, 0).y;
+        if (top < flick.contentY)
+            flick.contentY = Math.max(0, top - 8);
+        else if (top + item.height > flick.contentY + flick.height)
+            flick.contentY = top + item.height - flick.height + 8;
+    }
+
+    function holds(item: Item): bool {
+        for (let each = item; each; each = each.parent)
+            if (each === column)
+                return true;
+        return false;
+    }
+
+    Connections {
+        target: root.Window.window
+        function onActiveFocusItemChanged() {
+            const item = root.Window.activeFocusItem;
+            if (item && root.holds(item))
+                root.show(item);
+        }
+    }
+
+    Flickable {
+        id: flick
+
+        objectName: "scroll"
+        width: parent.width
+        height: parent.height - (hint.visible ? hint.height : 0)
+        contentWidth: width
+        contentHeight: Math.max(column.height, root.centred ? root.height - (hint.visible ? hint.height : 0) : 0)
+        boundsBehavior: Flickable.StopAtBounds
+        clip: true
+
+        Column {
+            id: column
+
+            width: flick.width
+            y: root.centred ? Math.max(0, (flick.height - height) / 2) : 0
+            spacing: Look.margin * 0.6
+        }
+    }
+
+    ScrollHint {
+        id: hint
+
+        flickable: flick
+        visible: column.height > root.height
+        anchors.bottom: parent.bottom
+        width: parent.width
+    }
+}

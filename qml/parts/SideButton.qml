@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Layouts
+import Halfcup
+import Halfcup.Touch
+
+// Anything else that can be done on a page. Several in a SideRow share its width.
+PressButton {
+    id: control
+
+    property bool quiet: false // in the header: less of a button, as large a target
+    property real fontSize: Look.buttonSize * 0.9
+
+    implicitWidth: Look.touchHeight
+    implicitHeight: Math.max(Look.touchHeight, label.implicitHeight + Look.margin)
+    Layout.fillWidth: true
+    Layout.fillHeight: true
+    Layout.preferredWidth: 1
+    Layout.minimumWidth: Look.touchHeight
+
+    contentItem: Item {
+        PlainText {
+            id: label
+
+            anchors.verticalCenter: parent.verticalCenter
+            x: 4
+            width: parent.width - 8
+            text: control.text
+            color: control.enabled ? Look.ink : Look.quietInk
+            font.pixelSize: control.fontSize
+            font.weight: Font.Medium
+            horizontalAlignment: Text.AlignHCenter
+            Accessible.ignored: true
+        }
+    }
+
+    background: Rectangle {
+        radius: Look.corner
+        color: control.down ? Look.line : control.quiet ? Look.field : Look.page
+        border.width: control.quiet ? 0 : Look.hairline
+        border.color: control.enabled ? Look.ink : Look.line
+    }
+}

@@ -1,0 +1,11 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick.Layouts
+import Halfcup.Touch
+
+// Buttons side by side, all of one width; the order is mirrored for the left hand.
+RowLayout {
+    spacing: Look.gap
+}

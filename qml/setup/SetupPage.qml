@@ -1,0 +1,116 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Halfcup
+import Halfcup.Touch
+
+// The keeper's settings. Each change holds at once.
+PageFrame {
+    id: page
+
+    required property App app
+    readonly property SetupController setup: page.app.setup
+
+    objectName: "setupPage"
+    title: qsTr("Setup")
+    onBackWanted: page.app.navigator.back()
+
+    ScrollColumn {
+        anchors.fill: parent
+        spacing: Look.gap
+
+        OptionPair {
+            width: parent.width
+            title: qsTr("Phone held in")
+            first: qsTr("Right hand")
+            second: qsTr("Left hand")
+            pairName: "hand"
+            secondChosen: page.setup.leftHand
+            onPicked: isSecond => page.setup.leftHand = isSecond
+        }
+
+        OptionPair {
+            width: parent.width
+            title: qsTr("Light")
+            first: qsTr("Day")
+            second: qsTr("Dusk")
+            pairName: "light"
+            secondChosen: page.setup.dusk
+            onPicked: isSecond => page.setup.dusk = isSecond
+        }
+
+        OptionPair {
+            width: parent.width
+            title: qsTr("Sounds of the timer")
+            first: qsTr("On")
+            second: qsTr("Off")
+            pairName: "sound"
+            secondChosen: !page.setup.sound
+            onPicked: isSecond => page.setup.sound = !isSecond
+        }
+
+        HeadText {
+            width: parent.width
+            text: qsTr("Time to shake: %1").arg(page.setup.shakeText)
+        }
+
+        SideRow {
+            width: parent.width
+
+            SideButton {
+                objectName: "shakeShorter"
+                text: qsTr("Shorter")
+                onClicked: page.setup.shakeShorter()
+            }
+
+            SideButton {
+                objectName: "shakeLonger"
+                text: qsTr("Longer")
+                onClicked: page.setup.shakeLonger()
+            }
+        }
+
+        HeadText {
+            width: parent.width
+            text: qsTr("Your usual scoop")
+        }
+
+        ChoiceList {
+            width: parent.width
+            rowName: "usualScoop"
+            model: page.setup.scoops
+            onPicked: key => page.setup.chooseScoop(key)
+        }
+
+        SetupSource {
+            width: parent.width
+            setup: page.setup
+        }
+
+        SideButton {
+            objectName: "sources"
+            width: parent.width
+            text: qsTr("Where the figures come from")
+            onClicked: {
+                page.app.sources.show("lines");
+                page.app.navigator.open(Navigator.Sources);
+            }
+        }
+
+        FactRow {
+            width: parent.width
+            title: page.setup.versionLine
+            note: page.setup.databaseLine
+        }
+    }
+
+    actions: MainButton {
+        objectName: "mainAction"
+        width: parent.width
+        focus: true
+        text: qsTr("Done")
+        onClicked: page.app.navigator.back()
+    }
+}

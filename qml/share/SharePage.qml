@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Halfcup
+import Halfcup.Touch
+
+// What leaves the phone, and the demo that comes in.
+PageFrame {
+    id: page
+
+    required property App app
+    readonly property ShareController share: page.app.share
+
+    objectName: "sharePage"
+    title: qsTr("Share")
+    subtitle: page.share.samplesLine
+    onBackWanted: page.app.navigator.back()
+
+    ScrollColumn {
+        anchors.fill: parent
+        spacing: Look.gap
+
+        ResultText {
+            width: parent.width
+            failed: page.share.failed
+            text: page.share.result
+        }
+
+        HeadText {
+            width: parent.width
+            text: qsTr("Where your hives stand")
+        }
+
+        ChoiceRow {
+            objectName: "blurred"
+            pickable: true
+            title: qsTr("Blurred")
+            detail: qsTr("to about 1 km")
+            chosen: !page.share.exact
+            onClicked: page.share.exact = false
+        }
+
+        ChoiceRow {
+            objectName: "exact"
+            pickable: true
+            title: qsTr("Exact")
+            detail: qsTr("this time only")
+            chosen: page.share.exact
+            ruled: false
+            onClicked: page.share.exact = true
+        }
+
+        QuietText {
+            width: parent.width
+            text: page.share.positionsLine
+        }
+    }
+
+    actions: [
+        SideButton {
+            objectName: "loadDemo"
+            width: parent.width
+            visible: !page.share.demoLoaded
+            text: qsTr("Load the demo")
+            onClicked: page.share.loadDemo()
+        },
+        MainButton {
+            objectName: "mainAction"
+            width: parent.width
+            focus: true
+            text: qsTr("Write the washes")
+            detail: qsTr("a table (CSV) for any spreadsheet")
+            onClicked: page.share.exportSamples()
+        }
+    ]
+}

@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Halfcup
+import Halfcup.Touch
+
+// The values that the app did not measure, each with its source.
+PageFrame {
+    id: page
+
+    required property App app
+    readonly property SourcesController sources: page.app.sources
+
+    objectName: "sourcesPage"
+    context: qsTr("Where this comes from")
+    title: page.sources.topic
+    onBackWanted: page.app.navigator.back()
+
+    ScrollColumn {
+        anchors.fill: parent
+        spacing: Look.gap
+
+        Repeater {
+            model: page.sources.values
+
+            SourceRow {
+                width: parent ? parent.width : 0
+                required title
+                required detail
+                required note
+            }
+        }
+
+        HeadText {
+            width: parent.width
+            text: qsTr("More")
+        }
+
+        ChoiceList {
+            width: parent.width
+            rowName: "topic"
+            model: page.sources.topics
+            onPicked: key => page.sources.show(key)
+        }
+    }
+
+    actions: MainButton {
+        objectName: "mainAction"
+        width: parent.width
+        focus: true
+        text: qsTr("Back")
+        onClicked: page.app.navigator.back()
+    }
+}

@@ -1,0 +1,49 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import QtQuick.Layouts
+import Halfcup
+import Halfcup.Touch
+
+// Under the counting field. On the smallest phone the three need the whole width of the glass.
+SideRow {
+    id: bar
+
+    required property CountController count
+    readonly property real missing: Math.max(0, 3 * Look.touchHeight + 2 * Look.gap - (parent ? parent.width : 0))
+
+    signal typeWanted
+    signal done
+    signal noneSaid
+
+    x: -missing / 2
+    width: (parent ? parent.width : 0) + missing
+    height: Look.mainHeight
+
+    SideButton {
+        objectName: "undo"
+        enabled: bar.count.canUndo
+        fontSize: Look.bodySize
+        text: qsTr("Undo last")
+        onClicked: bar.count.undo()
+    }
+
+    SideButton {
+        objectName: "typeIt"
+        fontSize: Look.bodySize
+        text: qsTr("Type it")
+        onClicked: bar.typeWanted()
+    }
+
+    MainButton {
+        objectName: "mainAction"
+        Layout.fillWidth: true
+        Layout.fillHeight: true
+        Layout.preferredWidth: 1.4
+        Layout.minimumWidth: Look.touchHeight
+        text: bar.count.mites > 0 ? qsTr("Done") : qsTr("None found")
+        onClicked: bar.count.mites > 0 ? bar.done() : bar.noneSaid()
+    }
+}

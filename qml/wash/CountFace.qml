@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Halfcup
+import Halfcup.Touch
+
+// Counts on the press, not on the release, and each finger for itself: twenty a second are not too many.
+FocusScope {
+    id: face
+
+    required property CountController count
+
+    focus: true
+
+    Rectangle {
+        anchors.fill: parent
+        radius: Look.corner
+        color: Look.field
+        border.width: face.activeFocus ? 3 : Look.hairline
+        border.color: Look.action
+    }
+
+    Item {
+        id: button
+
+        objectName: "countField"
+        anchors.fill: parent
+        focus: true
+        activeFocusOnTab: true
+        Accessible.role: Accessible.Button
+        Accessible.name: qsTr("Count one mite")
+        Accessible.description: face.count.spoken
+        Accessible.focusable: true
+        Accessible.onPressAction: face.count.tap()
+        // A key that is held down is one mite, not a row of them.
+        Keys.onSpacePressed: event => event.isAutoRepeat ? false : face.count.tap()
+        Keys.onReturnPressed: event => event.isAutoRepeat ? false : face.count.tap()
+        Keys.onEnterPressed: event => event.isAutoRepeat ? false : face.count.tap()
+
+        MultiPointTouchArea {
+            objectName: "countTouch"
+            anchors.fill: parent
+            onPressed: points => points.forEach(() => face.count.tap())
+        }
+    }
+
+    Column {
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: Look.margin * 0.8
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.margins: Look.margin * 0.8
+        id: hints
+
+        PlainText {
+            width: parent.width
+            text: qsTr("Touch anywhere for each mite")
+            font.weight: Font.Medium
+            horizontalAlignment: Text.AlignHCenter
+            lineHeight: 1.05
+        }
+
+        QuietText {
+            width: parent.width
+            visible: face.count.keysWork
+            text: qsTr("or press a volume key")
+            horizontalAlignment: Text.AlignHCenter
+        }
+    }
+
+    PlainText {
+        objectName: "figure"
+        anchors.top: parent.top
+        anchors.bottom: hints.top
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.leftMargin: Look.margin
+        anchors.rightMargin: Look.margin
+        text: face.count.mites
+        font.bold: true
+        font.pixelSize: Math.min(height, 38 * Look.pixelsPerMm)
+        fontSizeMode: Text.Fit
+        minimumPixelSize: 40
+        lineHeight: 1.0
+        wrapMode: Text.NoWrap
+        horizontalAlignment: Text.AlignHCenter
+        verticalAlignment: Text.AlignVCenter
+        Accessible.name: face.count.spoken
+    }
+}

@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Halfcup
+import Halfcup.Touch
+
+// The whole page is the button.
+WashStep {
+    id: step
+
+    objectName: "countStep"
+    title: qsTr("Count the mites")
+
+    CountFace {
+        anchors.fill: parent
+        count: step.wash.count
+    }
+
+    actions: CountBar {
+        count: step.wash.count
+        onTypeWanted: step.cover = "type"
+        onDone: step.wash.endCount()
+        onNoneSaid: step.cover = "none"
+    }
+
+    sheets: [
+        CountPad {
+            shown: step.cover === "type"
+            count: step.wash.count
+            onClosed: step.cover = ""
+        },
+        Sheet {
+            shown: step.cover === "none"
+            title: qsTr("No mite found?")
+            sentence: qsTr("Hold the jar against the light and look at the bottom once more. None found is kept as a count of 0.")
+            actions: [
+                SideButton {
+                    objectName: "goOnCounting"
+                    width: parent.width
+                    text: qsTr("Go on counting")
+                    onClicked: step.cover = ""
+                },
+                MainButton {
+                    objectName: "noneFound"
+                    width: parent.width
+                    focus: true
+                    text: qsTr("None found")
+                    onClicked: step.wash.noneFound()
+                }
+            ]
+        }
+    ]
+}

@@ -1,0 +1,108 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Halfcup
+import Halfcup.Touch
+
+// The seconds, read at arm's length. The colour of the ring changes with the words, never alone.
+WashStep {
+    id: step
+
+    readonly property ShakeController shake: step.wash.shake
+    readonly property bool paused: step.shake.phase === ShakeController.Paused
+    readonly property bool over: step.shake.phase === ShakeController.Over
+
+    objectName: "shakeStep"
+    title: qsTr("Shake")
+
+    Item {
+        id: face
+
+        readonly property real side: Math.min(width, height - word.height - Look.margin)
+
+        anchors.fill: parent
+
+        ShakeRing {
+            id: ring
+
+            objectName: "ring"
+            anchors.horizontalCenter: parent.horizontalCenter
+            width: face.side
+            height: face.side
+            fraction: step.shake.fraction
+            thickness: face.side * 0.075
+            ringColor: step.shake.phase === ShakeController.FirstHalf ? Look.action : step.paused ? Look.quietInk : step.over ? Look.ink : Look.honey
+            restColor: Look.line
+            Accessible.ignored: true
+        }
+
+        Column {
+            anchors.centerIn: ring
+            width: face.side * 0.7
+
+            PlainText {
+                objectName: "seconds"
+                width: parent.width
+                height: face.side * 0.44
+                text: step.shake.secondsLeft
+                font.bold: true
+                font.pixelSize: face.side * 0.44
+                fontSizeMode: Text.Fit
+                minimumPixelSize: 30
+                lineHeight: 1.0
+                wrapMode: Text.NoWrap
+                horizontalAlignment: Text.AlignHCenter
+                verticalAlignment: Text.AlignVCenter
+            }
+
+            PlainText {
+                width: parent.width
+                text: step.shake.unit
+                font.pixelSize: face.side > 220 ? Look.bodySize : Look.smallSize
+                lineHeight: 1.0
+                horizontalAlignment: Text.AlignHCenter
+            }
+        }
+
+        PlainText {
+            id: word
+
+            objectName: "shakeWord"
+            anchors.top: ring.bottom
+            anchors.topMargin: Look.margin * 0.7
+            width: parent.width
+            text: step.shake.word
+            font.weight: Font.Medium
+            horizontalAlignment: Text.AlignHCenter
+        }
+    }
+
+    actions: [
+        SideRow {
+            width: parent.width
+
+            SideButton {
+                objectName: "pauseShake"
+                enabled: !step.over
+                text: step.paused ? qsTr("Go on") : qsTr("Pause")
+                onClicked: step.paused ? step.shake.goOn() : step.shake.pause()
+            }
+
+            SideButton {
+                objectName: "sound"
+                text: step.shake.sound ? qsTr("Sound is on") : qsTr("Sound is off")
+                onClicked: step.shake.sound = !step.shake.sound
+            }
+        },
+        MainButton {
+            objectName: "mainAction"
+            width: parent.width
+            focus: true
+            text: step.shake.stopAction
+            detail: step.shake.stopDetail
+            onClicked: step.wash.endShake()
+        }
+    ]
+}
