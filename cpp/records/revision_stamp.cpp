@@ -4,6 +4,7 @@
 
 #include <charconv>
 #include <cstdio>
+#include <limits>
 #include <utility>
 
 namespace halfcup::records {
@@ -26,6 +27,8 @@ std::optional<RevisionStamp> parseRevisionStamp(std::string_view text) {
         count.ptr != text.data() + 25 || stamp.utcMs < 0)
         return std::nullopt;
     stamp.device = text.substr(26);
+    if (toText(stamp) != text) // capitals, "-0": a second text for one stamp would sort apart from it
+        return std::nullopt;
     return stamp;
 }
 
@@ -36,8 +39,10 @@ RevisionClock::RevisionClock(std::string device, RevisionStamp latest)
 RevisionStamp RevisionClock::next(std::int64_t nowUtcMs) {
     if (nowUtcMs > m_latest.utcMs)
         m_latest = {nowUtcMs, 0, m_device};
-    else
+    else if (m_latest.counter < std::numeric_limits<std::uint32_t>::max())
         m_latest = {m_latest.utcMs, m_latest.counter + 1, m_device};
+    else // only ever seen in a stamp from elsewhere; the counter must not start again below it
+        m_latest = {m_latest.utcMs + 1, 0, m_device};
     return m_latest;
 }
 

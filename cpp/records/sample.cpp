@@ -26,7 +26,7 @@ constexpr Words<PositionState, 6> positionWords{{{PositionState::NotTried, "not_
 constexpr Words<SampleState, 3> stateWords{{{SampleState::Draft, "draft"},
                                             {SampleState::Finished, "finished"},
                                             {SampleState::Abandoned, "abandoned"}}};
-constexpr Words<Packing, 2> packingWords{{{Packing::Settled, "settled"}, {Packing::Loose, "loose"}}};
+constexpr Words<Packing, 2> packingWords{{{Packing::Loose, "loose"}, {Packing::Settled, "settled"}}};
 constexpr Words<Scoop::BeesSource, 4> sourceWords{{{Scoop::BeesSource::Book, "book"},
                                                    {Scoop::BeesSource::OwnScoops, "own_scoops"},
                                                    {Scoop::BeesSource::Typed, "typed"},

@@ -6,8 +6,9 @@
 
 namespace halfcup::records {
 
-/// How the bees lie in the scoop: rapped down, or as they fell in. Loose bees fill the cup with fewer bees.
-enum class Packing { Settled, Loose };
+/// How the bees lie in the scoop: as they fell in (what the trade's half cup of 300 means), or rapped down, which
+/// fits more bees into the same cup.
+enum class Packing { Loose, Settled };
 
 /// A US half cup in millilitres (118.294, exact to the digits kept).
 inline constexpr double halfCupMl = 118.294;
@@ -15,7 +16,7 @@ inline constexpr double halfCupMl = 118.294;
 /// The scoop of a sample: what was filled, and how many bees that is taken to be.
 struct Scoop {
     double volumeMl = halfCupMl;
-    Packing packing = Packing::Settled;
+    Packing packing = Packing::Loose;
     /// Bees in the jar and their coefficient of variation, as used for this sample. Set from the book or the
     /// keeper's own counted scoops when the scoop is taken, and kept, so that an old answer stays what it
     /// was.

@@ -5,7 +5,6 @@
 #include "records/count.h"
 
 #include <charconv>
-#include <cmath>
 #include <string>
 
 namespace halfcup::records {
@@ -19,6 +18,20 @@ std::string_view trimmed(std::string_view text) {
     while (!text.empty() && blank(text.back()))
         text.remove_suffix(1);
     return text;
+}
+
+/// Why a number is beyond what a double holds: digits before the mark make it huge, none make it tiny.
+InputProblem beyondDouble(std::string_view digits) {
+    if (digits.front() == '-')
+        return InputProblem::Negative;
+    const std::size_t first = digits.find_first_of("123456789");
+    return first < digits.find('.') ? InputProblem::TooLarge : InputProblem::TooSmall;
+}
+
+/// A count typed with a mark is refused even where nothing stands behind it: "1,000" is a thousand to one
+/// keeper and one to another.
+bool hasMark(std::string_view text) {
+    return text.find_first_of(".,") != std::string_view::npos;
 }
 
 Checked<double> readBetween(std::string_view text, double smallest, double largest) {
@@ -57,7 +70,7 @@ Checked<double> readNumber(std::string_view text) {
     double value = 0;
     const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
     if (error == std::errc::result_out_of_range)
-        return InputProblem::TooLarge;
+        return beyondDouble(digits);
     if (error != std::errc{} || end != digits.data() + digits.size())
         return InputProblem::NotANumber;
     return value;
@@ -67,15 +80,14 @@ Checked<std::int64_t> readCount(std::string_view text) {
     const auto read = readBetween(text, 0, static_cast<double>(largestCount));
     if (const auto* problem = std::get_if<InputProblem>(&read))
         return *problem;
-    const double value = std::get<double>(read);
-    if (value != std::floor(value))
+    if (hasMark(text))
         return InputProblem::NotWhole;
-    return static_cast<std::int64_t>(value);
+    return static_cast<std::int64_t>(std::get<double>(read));
 }
 
 Checked<double> readBees(std::string_view text) {
     auto read = readBetween(text, fewestBees, mostBees);
-    if (const double* value = std::get_if<double>(&read); value && *value != std::floor(*value))
+    if (std::holds_alternative<double>(read) && hasMark(text))
         return InputProblem::NotWhole;
     return read;
 }

@@ -14,7 +14,7 @@ enum class InputProblem {
     Empty,
     NotANumber,
     Negative,
-    NotWhole,     // a count with a fraction
+    NotWhole,     // a count with a fraction, or with a mark that may be one
     TooLarge,     // above the limit for its kind
     TooSmall,     // below the limit for its kind, zero included
     TooLong,      // a name longer than fits a label
@@ -37,9 +37,9 @@ inline constexpr std::size_t longestName = 60; // characters (code points)
 /// grouping.
 [[nodiscard]] Checked<double> readNumber(std::string_view text);
 
-/// Mites counted: whole, 0 to largestCount.
+/// Mites counted: whole, 0 to largestCount. Decimal marks are refused (NotWhole), also in "1,000" and "9.0".
 [[nodiscard]] Checked<std::int64_t> readCount(std::string_view text);
-/// Bees in a jar: whole, fewestBees to mostBees.
+/// Bees in a jar: whole, fewestBees to mostBees; decimal marks as above.
 [[nodiscard]] Checked<double> readBees(std::string_view text);
 /// Scoop in millilitres.
 [[nodiscard]] Checked<double> readVolumeMl(std::string_view text);

@@ -70,12 +70,12 @@ RecordTable::RecordTable(SQLite::Database& database, records::Kind kind)
                "INSERT INTO revision(record_id, field, stamp, kind, value) VALUES (?, ?, ?, ?, ?)") {}
 
 std::optional<Row> RecordTable::find(const records::RecordId& id) {
-    m_find.reset();
+    m_find.tryReset();
     m_find.bind(1, id);
     std::optional<Row> row;
     if (m_find.executeStep())
         row = rowIn(m_find);
-    m_find.reset(); // a statement left open would hold the read snapshot
+    m_find.tryReset(); // a statement left open would hold the read snapshot
     return row;
 }
 
@@ -104,7 +104,7 @@ int RecordTable::write(const records::RecordId& id, const Fields& fields,
         if (!isNew && !differs)
             continue;
         merged[std::string(name)] = given->second;
-        m_revise.reset();
+        m_revise.tryReset();
         m_revise.bind(1, id);
         m_revise.bind(2, std::string(name));
         m_revise.bind(3, records::toText(stamp));
@@ -115,7 +115,7 @@ int RecordTable::write(const records::RecordId& id, const Fields& fields,
     }
     if (written == 0)
         return 0;
-    m_insert.reset();
+    m_insert.tryReset();
     m_insert.bind(1, id);
     int index = 1;
     for (const std::string_view name : records::fieldNames(m_kind)) {

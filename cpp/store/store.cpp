@@ -144,19 +144,34 @@ void Store::save(const Sample& sample) {
 }
 
 std::vector<Yard> Store::yards() {
+    return yardsWhere("WHERE removed = 0 ORDER BY name, id");
+}
+
+std::vector<Yard> Store::allYards() {
+    return yardsWhere("ORDER BY id");
+}
+
+std::vector<Yard> Store::yardsWhere(const std::string& rest) {
     return guarded([&] {
         std::vector<Yard> yards;
-        for (const Row& row : m_statements->yard.select("WHERE removed = 0 ORDER BY name, id"))
+        for (const Row& row : m_statements->yard.select(rest))
             yards.push_back(yardFrom(row.id, row.fields));
         return yards;
     });
 }
 
 std::vector<Colony> Store::colonies(const RecordId& yardId) {
+    return coloniesWhere("WHERE yard_id = ? AND removed = 0 ORDER BY id", yardId);
+}
+
+std::vector<Colony> Store::allColonies(const RecordId& yardId) {
+    return coloniesWhere("WHERE yard_id = ? ORDER BY id", yardId);
+}
+
+std::vector<Colony> Store::coloniesWhere(const std::string& rest, const RecordId& yardId) {
     return guarded([&] {
         std::vector<Colony> colonies;
-        for (const Row& row :
-             m_statements->colony.select("WHERE yard_id = ? AND removed = 0 ORDER BY id", {yardId}))
+        for (const Row& row : m_statements->colony.select(rest, {yardId}))
             colonies.push_back(colonyFrom(row.id, row.fields));
         return colonies;
     });
@@ -195,6 +210,13 @@ std::vector<Sample> Store::drafts() {
     });
 }
 
+int Store::sampleCount() {
+    return guarded([&] {
+        return m_database->execAndGet("SELECT count(*) FROM sample WHERE state <> 'draft' AND removed = 0")
+            .getInt();
+    });
+}
+
 void Store::forEachSample(const std::function<void(const Sample&)>& visit) {
     guarded([&] {
         SQLite::Statement ids(*m_database, "SELECT id FROM sample WHERE state <> 'draft' AND removed = 0"
@@ -208,7 +230,7 @@ void Store::forEachSample(const std::function<void(const Sample&)>& visit) {
 void Store::addCount(const RecordId& sampleId, CountEvent event) {
     guarded([&] {
         SQLite::Statement& insert = m_statements->addCount;
-        insert.reset();
+        insert.tryReset();
         insert.bind(1, sampleId);
         insert.bind(2, event.rinse);
         insert.bind(3, std::string(changeName(event.change)));
@@ -221,14 +243,14 @@ void Store::addCount(const RecordId& sampleId, CountEvent event) {
 std::vector<CountEvent> Store::countEvents(const RecordId& sampleId) {
     return guarded([&] {
         SQLite::Statement& select = m_statements->counts;
-        select.reset();
+        select.tryReset();
         select.bind(1, sampleId);
         std::vector<CountEvent> events;
         while (select.executeStep())
             events.push_back({select.getColumn(0).getInt64(), select.getColumn(1).getInt(),
                               changeFrom(select.getColumn(2).getString()), select.getColumn(3).getInt64(),
                               select.getColumn(4).getInt64()});
-        select.reset();
+        select.tryReset();
         return events;
     });
 }
@@ -236,12 +258,12 @@ std::vector<CountEvent> Store::countEvents(const RecordId& sampleId) {
 Value Store::setting(const std::string& name) {
     return guarded([&]() -> Value {
         SQLite::Statement& select = m_statements->setting;
-        select.reset();
+        select.tryReset();
         select.bind(1, name);
         Value value;
         if (select.executeStep())
             value = valueIn(select, 0);
-        select.reset();
+        select.tryReset();
         return value;
     });
 }
@@ -249,7 +271,7 @@ Value Store::setting(const std::string& name) {
 void Store::setSetting(const std::string& name, const Value& value) {
     guarded([&] {
         SQLite::Statement& insert = m_statements->setSetting;
-        insert.reset();
+        insert.tryReset();
         insert.bind(1, name);
         bindValue(insert, 2, value);
         insert.exec();

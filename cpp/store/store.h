@@ -44,10 +44,13 @@ public:
     void save(const records::Colony& colony);
     void save(const records::Sample& sample);
 
-    /// Records marked as removed are left out of every list but still found by id.
+    /// Records marked as removed are left out of every list but still found by id and in allYards,
+    /// allColonies.
     [[nodiscard]] std::vector<records::Yard> yards(); // by name
     [[nodiscard]] std::vector<records::Colony>
     colonies(const records::RecordId& yardId); // in the order they were made
+    [[nodiscard]] std::vector<records::Yard> allYards();
+    [[nodiscard]] std::vector<records::Colony> allColonies(const records::RecordId& yardId);
     [[nodiscard]] std::optional<records::Yard> yard(const records::RecordId& id);
     [[nodiscard]] std::optional<records::Colony> colony(const records::RecordId& id);
     [[nodiscard]] std::optional<records::Sample> sample(const records::RecordId& id);
@@ -55,6 +58,7 @@ public:
     /// The newest finished sample of each colony that stands in the yard now, in no particular order.
     [[nodiscard]] std::vector<records::Sample> latestFinished(const records::RecordId& yardId);
     [[nodiscard]] std::vector<records::Sample> drafts(); // newest first
+    [[nodiscard]] int sampleCount();                     // finished and abandoned ones
     /// Calls once for each finished or abandoned sample, oldest first, without holding them all.
     void forEachSample(const std::function<void(const records::Sample&)>& visit);
 
@@ -78,6 +82,8 @@ private:
 
     void write(records::Kind kind, const records::RecordId& id, const records::Fields& fields);
     RecordTable& table(records::Kind kind);
+    std::vector<records::Yard> yardsWhere(const std::string& rest);
+    std::vector<records::Colony> coloniesWhere(const std::string& rest, const records::RecordId& yardId);
 
     std::string m_path;
     StoreHost m_host;

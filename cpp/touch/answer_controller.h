@@ -1,0 +1,91 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "touch/choice_list_model.h"
+#include "touch/services.h"
+
+#include <QObject>
+#include <QQmlEngine>
+
+namespace halfcup::touch {
+
+/// What a finished wash says.
+class AnswerController : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made where the program is put together")
+    Q_PROPERTY(QString context READ context NOTIFY changed) // "Colony 4, Alder Bend · 9 mites in half a cup"
+    Q_PROPERTY(bool demo READ isDemo NOTIFY changed)
+    Q_PROPERTY(int standing READ standing NOTIFY changed)       // StandingWord::Value of the headline
+    Q_PROPERTY(QString headline READ headline NOTIFY changed)   // "Over your line"
+    Q_PROPERTY(QString sentence READ sentence NOTIFY changed)   // "About 3.2 mites on every 100 bees. ..."
+    Q_PROPERTY(QString zeroLine READ zeroLine NOTIFY changed)   // what none found can still hide; else empty
+    Q_PROPERTY(int combAtLeast READ combAtLeast NOTIFY changed) // cells to fill, 0 to 100
+    Q_PROPERTY(int combPerhaps READ combPerhaps NOTIFY changed) // cells to half fill after them
+    Q_PROPERTY(bool combOverflows READ combOverflows NOTIFY changed) // the range goes past 100
+    Q_PROPERTY(QString combSpoken READ combSpoken NOTIFY changed)
+    Q_PROPERTY(QString lineText READ lineText NOTIFY changed) // "Your line is 3, or 9 in a half cup."
+    Q_PROPERTY(
+        QString chanceLine READ chanceLine NOTIFY changed) // "Chance that the true load is over 3: 55 %"
+    Q_PROPERTY(
+        QString ownLine READ ownLine NOTIFY changed) // the other line's standing and chance; may be empty
+    Q_PROPERTY(
+        QString placeLine READ placeLine NOTIFY changed)      // "Scooped at 10:12, within 6 m", "no position"
+    Q_PROPERTY(QString nextLine READ nextLine NOTIFY changed) // what to do next
+    Q_PROPERTY(halfcup::touch::ChoiceListModel* details READ details CONSTANT) // title and detail pairs
+    Q_PROPERTY(QString note READ note WRITE setNote NOTIFY changed)
+    Q_PROPERTY(QString mainAction READ mainAction NOTIFY changed) // "Wash colony 2 next", or "Done"
+public:
+    AnswerController(Services& services, QObject* parent = nullptr);
+
+    QString context() const;
+    bool isDemo() const { return m_sample.demo; }
+    int standing() const { return m_standing; }
+    QString headline() const;
+    QString sentence() const;
+    QString zeroLine() const;
+    int combAtLeast() const;
+    int combPerhaps() const;
+    bool combOverflows() const;
+    QString combSpoken() const;
+    QString lineText() const;
+    QString chanceLine() const;
+    QString ownLine() const;
+    QString placeLine() const;
+    QString nextLine() const;
+    ChoiceListModel* details() { return &m_details; }
+    QString note() const;
+    void setNote(const QString& note);
+    QString mainAction() const;
+
+    /// Shows a finished sample. False where there is none of that id.
+    bool show(const QString& sampleId);
+
+    Q_INVOKABLE void act(); // the main action
+    Q_INVOKABLE void openColony();
+    Q_INVOKABLE void openSources(); // where the line and the figures come from
+
+signals:
+    void changed();
+    void washWanted(const QString& colonyId);
+    void colonyWanted(const QString& colonyId);
+    void homeWanted();
+    void sourcesWanted();
+
+private:
+    bool headlineIsOwnLine() const;
+    void listDetails();
+
+    Services& m_services;
+    records::Sample m_sample;
+    records::Answer m_answer;
+    QString m_colonyLabel;
+    records::Yard m_yard;
+    QString m_nextColonyId;
+    QString m_nextColonyLabel;
+    int m_standing = 0;
+    ChoiceListModel m_details;
+};
+
+} // namespace halfcup::touch

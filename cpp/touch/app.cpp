@@ -1,0 +1,102 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "touch/app.h"
+
+namespace halfcup::touch {
+
+App::App(Services& services, Messages& messages, QObject* parent)
+    : QObject(parent)
+    , m_services(services)
+    , m_messages(messages)
+    , m_here(services)
+    , m_wash(services)
+    , m_answer(services)
+    , m_colony(services)
+    , m_yards(services)
+    , m_share(services)
+    , m_setup(services)
+    , m_sources(services) {
+    const auto wash = [this](const QString& colonyId) { beginWash(colonyId); };
+    const auto draft = [this](const QString& sampleId) {
+        if (m_wash.resume(sampleId))
+            m_navigator.open(Navigator::Wash);
+    };
+    const auto colony = [this](const QString& colonyId) {
+        if (m_colony.show(colonyId))
+            m_navigator.open(Navigator::Colony);
+    };
+    const auto home = [this] {
+        m_here.refresh();
+        m_navigator.home();
+    };
+
+    connect(&m_here, &HereController::washWanted, this, wash);
+    connect(&m_here, &HereController::draftWanted, this, draft);
+    connect(&m_here, &HereController::colonyWanted, this, colony);
+    connect(&m_here, &HereController::newYardWanted, this, [this] {
+        m_yards.startNew();
+        m_navigator.open(Navigator::YardEdit);
+    });
+
+    connect(&m_wash, &WashController::left, this, home);
+    connect(&m_wash, &WashController::finished, this, [this](const QString& sampleId) {
+        m_here.refresh();
+        if (m_answer.show(sampleId))
+            m_navigator.replace(Navigator::Answer);
+    });
+
+    connect(&m_answer, &AnswerController::washWanted, this, wash);
+    connect(&m_answer, &AnswerController::colonyWanted, this, colony);
+    connect(&m_answer, &AnswerController::homeWanted, this, home);
+    connect(&m_answer, &AnswerController::sourcesWanted, this, [this] {
+        m_sources.show(QStringLiteral("lines"));
+        m_navigator.open(Navigator::Sources);
+    });
+
+    connect(&m_colony, &ColonyController::washWanted, this, wash);
+    connect(&m_colony, &ColonyController::draftWanted, this, draft);
+    connect(&m_colony, &ColonyController::answerWanted, this, [this](const QString& sampleId) {
+        if (m_answer.show(sampleId))
+            m_navigator.open(Navigator::Answer);
+    });
+
+    connect(&m_yards, &YardsController::editWanted, this, [this] { m_navigator.open(Navigator::YardEdit); });
+    connect(&m_yards, &YardsController::saved, this,
+            [this](const QString& yardId) { m_here.pickYard(yardId); });
+    connect(&m_share, &ShareController::recordsChanged, &m_here, &HereController::refresh);
+
+    // Each page is read when it comes up, so that it never shows what was.
+    connect(&m_navigator, &Navigator::pageChanged, this, [this] {
+        switch (m_navigator.page()) {
+        case Navigator::Here:
+            m_here.refresh();
+            break;
+        case Navigator::Yards:
+            m_yards.refresh();
+            break;
+        case Navigator::Share:
+            m_share.refresh();
+            break;
+        default:
+            break;
+        }
+    });
+}
+
+void App::beginWash(const QString& colonyId) {
+    m_wash.begin(m_here.yardId(), colonyId);
+    m_navigator.home();
+    m_navigator.open(Navigator::Wash);
+}
+
+void App::start() {
+    m_here.refresh();
+    std::vector<records::Sample> drafts;
+    m_services.kept([&] { drafts = m_services.store.drafts(); });
+    if (!drafts.empty() && m_wash.resume(QString::fromStdString(drafts.front().id)))
+        m_navigator.open(Navigator::Wash);
+    else
+        m_services.position.want();
+}
+
+} // namespace halfcup::touch

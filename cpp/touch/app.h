@@ -1,0 +1,67 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "touch/answer_controller.h"
+#include "touch/colony_controller.h"
+#include "touch/here_controller.h"
+#include "touch/messages.h"
+#include "touch/navigator.h"
+#include "touch/setup_controller.h"
+#include "touch/share_controller.h"
+#include "touch/sources_controller.h"
+#include "touch/wash_controller.h"
+#include "touch/yards_controller.h"
+
+namespace halfcup::touch {
+
+/// All controllers, and the wires between them: what one wants, the navigator opens.
+class App : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made where the program is put together")
+    Q_PROPERTY(halfcup::touch::Navigator* navigator READ navigator CONSTANT)
+    Q_PROPERTY(halfcup::touch::Messages* messages READ messages CONSTANT)
+    Q_PROPERTY(halfcup::touch::HereController* here READ here CONSTANT)
+    Q_PROPERTY(halfcup::touch::WashController* wash READ wash CONSTANT)
+    Q_PROPERTY(halfcup::touch::AnswerController* answer READ answer CONSTANT)
+    Q_PROPERTY(halfcup::touch::ColonyController* colony READ colony CONSTANT)
+    Q_PROPERTY(halfcup::touch::YardsController* yards READ yards CONSTANT)
+    Q_PROPERTY(halfcup::touch::ShareController* share READ share CONSTANT)
+    Q_PROPERTY(halfcup::touch::SetupController* setup READ setup CONSTANT)
+    Q_PROPERTY(halfcup::touch::SourcesController* sources READ sources CONSTANT)
+public:
+    /// services and messages must outlive this.
+    App(Services& services, Messages& messages, QObject* parent = nullptr);
+
+    Navigator* navigator() { return &m_navigator; }
+    Messages* messages() { return &m_messages; }
+    HereController* here() { return &m_here; }
+    WashController* wash() { return &m_wash; }
+    AnswerController* answer() { return &m_answer; }
+    ColonyController* colony() { return &m_colony; }
+    YardsController* yards() { return &m_yards; }
+    ShareController* share() { return &m_share; }
+    SetupController* setup() { return &m_setup; }
+    SourcesController* sources() { return &m_sources; }
+
+    /// Opens the newest draft at its step, where there is one; else the Here page.
+    void start();
+
+private:
+    void beginWash(const QString& colonyId);
+
+    Services& m_services;
+    Messages& m_messages;
+    Navigator m_navigator;
+    HereController m_here;
+    WashController m_wash;
+    AnswerController m_answer;
+    ColonyController m_colony;
+    YardsController m_yards;
+    ShareController m_share;
+    SetupController m_setup;
+    SourcesController m_sources;
+};
+
+} // namespace halfcup::touch

@@ -1,0 +1,114 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "touch/look.h"
+
+#include <QFontDatabase>
+#include <QGuiApplication>
+
+#include <cmath>
+
+namespace halfcup::touch {
+
+namespace {
+
+Look* theLook = nullptr; // set once where the program is put together
+
+/// One channel's share in the relative luminance, WCAG 2.2 definition (sRGB).
+double linear(double channel) {
+    return channel <= 0.04045 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
+}
+
+double luminance(const QColor& color) {
+    return 0.2126 * linear(color.redF()) + 0.7152 * linear(color.greenF()) + 0.0722 * linear(color.blueF());
+}
+
+} // namespace
+
+Look::Look(double pixelsPerMm, double fontScale, QObject* parent)
+    : QObject(parent)
+    , m_pixelsPerMm(pixelsPerMm)
+    , m_fontScale(fontScale) {}
+
+Look* Look::create(QQmlEngine*, QJSEngine*) {
+    Q_ASSERT(theLook);
+    QQmlEngine::setObjectOwnership(theLook, QQmlEngine::CppOwnership);
+    return theLook;
+}
+
+void Look::setInstance(Look* look) {
+    theLook = look;
+}
+
+void Look::setDusk(bool dusk) {
+    if (m_dusk == dusk)
+        return;
+    m_dusk = dusk;
+    emit changed();
+}
+
+void Look::setLeftHand(bool left) {
+    if (m_leftHand == left)
+        return;
+    m_leftHand = left;
+    emit changed();
+}
+
+QColor Look::page() const {
+    return m_dusk ? QColor(0x10, 0x12, 0x14) : QColor(Qt::white);
+}
+QColor Look::ink() const {
+    return m_dusk ? QColor(0xF2, 0xF0, 0xEA) : QColor(Qt::black);
+}
+QColor Look::quietInk() const {
+    return m_dusk ? QColor(0xBF, 0xBD, 0xB8) : QColor(0x46, 0x46, 0x46);
+}
+QColor Look::line() const {
+    return m_dusk ? QColor(0x4A, 0x4E, 0x52) : QColor(0xC9, 0xC6, 0xC0);
+}
+QColor Look::action() const {
+    return m_dusk ? QColor(0x8C, 0xCB, 0xF0) : QColor(0x00, 0x52, 0x7F);
+}
+QColor Look::actionInk() const {
+    return m_dusk ? QColor(Qt::black) : QColor(Qt::white);
+}
+QColor Look::pressed() const {
+    return m_dusk ? QColor(0xB9, 0xE0, 0xF7) : QColor(0x00, 0x3A, 0x5B);
+}
+QColor Look::field() const {
+    return m_dusk ? QColor(0x1D, 0x20, 0x23) : QColor(0xF4, 0xF2, 0xED);
+}
+QColor Look::honey() const {
+    return QColor(0xE6, 0x9F, 0x00);
+}
+QColor Look::rust() const {
+    return m_dusk ? QColor(0xE8, 0x8A, 0x4A) : QColor(0x8A, 0x33, 0x06);
+}
+
+QString Look::fontFamily() const {
+    static const QString family = [] {
+        const QString wanted = QStringLiteral("Inter");
+        return QFontDatabase::families().contains(wanted) ? wanted : QGuiApplication::font().family();
+    }();
+    return family;
+}
+
+int Look::titleSize() const {
+    return static_cast<int>(std::lround(29 * m_fontScale));
+}
+int Look::bodySize() const {
+    return static_cast<int>(std::lround(17 * m_fontScale));
+}
+int Look::smallSize() const {
+    return static_cast<int>(std::lround(14 * m_fontScale));
+}
+int Look::buttonSize() const {
+    return static_cast<int>(std::lround(21 * m_fontScale));
+}
+
+double Look::contrast(const QColor& a, const QColor& b) {
+    const double first = luminance(a);
+    const double second = luminance(b);
+    return (std::max(first, second) + 0.05) / (std::min(first, second) + 0.05);
+}
+
+} // namespace halfcup::touch

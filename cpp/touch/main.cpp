@@ -1,0 +1,150 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "device/shifted_clock.h"
+#include "exchange/demo_reader.h"
+#include "touch/demo_loading.h"
+#include "touch/program.h"
+#include "touch/tour.h"
+#include "touch/words.h"
+
+#include <QCommandLineParser>
+#include <QDir>
+#include <QGuiApplication>
+#include <QQuickWindow>
+#include <QStandardPaths>
+#include <QTextStream>
+#include <QTimer>
+
+#include <cstdio>
+
+using namespace halfcup;
+using namespace halfcup::touch;
+
+namespace {
+
+int fail(const QString& sentence) {
+    QTextStream(stderr) << sentence << Qt::endl;
+    return 1;
+}
+
+/// "360x740"; nothing for anything else.
+std::optional<QSize> sizeFrom(const QString& text) {
+    const QStringList parts = text.split(u'x');
+    bool widthOk = false;
+    bool heightOk = false;
+    const QSize size =
+        parts.size() == 2 ? QSize(parts[0].toInt(&widthOk), parts[1].toInt(&heightOk)) : QSize();
+    if (!widthOk || !heightOk || size.width() < 200 || size.height() < 200 || size.width() > 4000 ||
+        size.height() > 4000)
+        return std::nullopt;
+    return size;
+}
+
+/// The demo has a database of its own, made anew each time, and a clock that starts on the scenario's day.
+void prepareDemo(device::Platform& platform, ProgramOptions& options) {
+    const exchange::Demo demo = exchange::readDemo(demoText());
+    platform.clock = std::make_unique<device::ShiftedClock>(std::move(platform.clock), demo.today.utcMs);
+    if (options.databasePath.isEmpty())
+        options.databasePath = QDir(platform.folders->data().path).filePath(QStringLiteral("demo.db"));
+    for (const char* ending : {"", "-wal", "-shm"})
+        QFile::remove(options.databasePath + QLatin1String(ending));
+}
+
+/// Opens every page once, counts the engine's warnings, and quits.
+int selfTest(Program& program) {
+    for (int page = Navigator::Here; page <= Navigator::Sources; ++page) {
+        program.app().navigator()->home();
+        program.app().navigator()->open(static_cast<Navigator::Page>(page));
+        QCoreApplication::processEvents();
+    }
+    for (const QString& warning : program.qmlWarnings())
+        fail(warning);
+    QTextStream(stdout) << "Self-test: " << program.qmlWarnings().size() << " warnings, database "
+                        << QString::fromStdString(program.store().integrityReport()) << Qt::endl;
+    return program.qmlWarnings().isEmpty() ? 0 : 1;
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    QGuiApplication application(argc, argv);
+    QGuiApplication::setApplicationName(QStringLiteral("halfcup"));
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Halfcup"));
+    QGuiApplication::setApplicationVersion(QStringLiteral(HALFCUP_VERSION));
+
+    QCommandLineParser parser;
+    parser.setApplicationDescription(QStringLiteral("Varroa washes at the open hive, and what they mean."));
+    parser.addHelpOption();
+    parser.addVersionOption();
+    const QCommandLineOption database(QStringLiteral("database"), QStringLiteral("The records' file."),
+                                      QStringLiteral("file"));
+    const QCommandLineOption demo(QStringLiteral("demo"),
+                                  QStringLiteral("Start on the demo's yards, with records of their own."));
+    const QCommandLineOption tour(QStringLiteral("tour"),
+                                  QStringLiteral("Play the guided wash and leave pictures in the folder."),
+                                  QStringLiteral("folder"));
+    const QCommandLineOption size(QStringLiteral("size"), QStringLiteral("Window size, such as 360x740."),
+                                  QStringLiteral("size"));
+    const QCommandLineOption dpi(QStringLiteral("dpi"),
+                                 QStringLiteral("Dots per inch of the glass, 40 to 1000."),
+                                 QStringLiteral("number"));
+    const QCommandLineOption position(QStringLiteral("position"),
+                                      QStringLiteral("Where positions come from, for this run."),
+                                      QStringLiteral("source"));
+    const QCommandLineOption check(QStringLiteral("self-test"),
+                                   QStringLiteral("Open every page, count warnings, quit."));
+    parser.addOptions({database, demo, tour, size, dpi, position, check});
+    parser.process(application);
+
+    prepareQuick();
+    if (parser.isSet(tour))
+        return playTour(parser.value(tour));
+
+    ProgramOptions options;
+    options.databasePath = parser.value(database);
+    if (parser.isSet(position))
+        options.positionSource = parser.value(position);
+    if (parser.isSet(size)) {
+        const auto wanted = sizeFrom(parser.value(size));
+        if (!wanted)
+            return fail(QStringLiteral("--size wants a width and a height such as 360x740."));
+        options.windowSize = *wanted;
+    }
+    if (parser.isSet(dpi)) {
+        bool ok = false;
+        const double dots = parser.value(dpi).toDouble(&ok);
+        if (!ok || !(dots >= 40 && dots <= 1000))
+            return fail(QStringLiteral("--dpi wants a number from 40 to 1000."));
+        options.pixelsPerMm = dots / 25.4;
+    }
+
+    device::Platform platform = device::makePlatform();
+    const device::Folder folder = platform.folders->data();
+    Look look(options.pixelsPerMm);
+    try {
+        if (parser.isSet(demo))
+            prepareDemo(platform, options);
+        else if (options.databasePath.isEmpty())
+            options.databasePath = QDir(folder.path).filePath(QStringLiteral("halfcup.db"));
+        Program program(platform, options);
+        if (parser.isSet(demo))
+            loadDemo(program.store(),
+                     exchange::readDemo(demoText(), {platform.clock->now().utcMs, std::nullopt}));
+        if (!program.show())
+            return fail(QStringLiteral("The pages could not be loaded."));
+        if (parser.isSet(check))
+            return selfTest(program);
+        QTimer::singleShot(0, &program.look(), [&] { platform.tones->prepare(); });
+        return QGuiApplication::exec();
+    } catch (const store::StoreError& error) {
+        const QString sentence = words::trouble(error.kind(), options.databasePath);
+        fail(sentence);
+        if (parser.isSet(check))
+            return 1;
+        const auto engine = showTrouble(look, sentence, QString::fromUtf8(error.what()));
+        QGuiApplication::exec();
+        return 1;
+    } catch (const std::exception& error) {
+        return fail(QString::fromUtf8(error.what()));
+    }
+}

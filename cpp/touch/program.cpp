@@ -1,0 +1,120 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "touch/program.h"
+
+#include "place/qt_position_source.h"
+
+#include <QDir>
+#include <QFile>
+#include <QFont>
+#include <QGuiApplication>
+#include <QQuickStyle>
+#include <QQuickWindow>
+
+#include <stdexcept>
+
+// The registration lives in static libraries and is called by name, so that the linker keeps it.
+extern void qml_register_types_Halfcup_Touch();
+extern void qml_register_types_Halfcup();
+
+namespace halfcup::touch {
+
+namespace {
+
+QQuickWindow* load(QQmlApplicationEngine& engine, const QString& page, const QVariantMap& properties) {
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    engine.setInitialProperties(properties);
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Halfcup/") + page));
+    return engine.rootObjects().isEmpty() ? nullptr
+                                          : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
+}
+
+} // namespace
+
+void prepareQuick() {
+    QQuickStyle::setStyle(QStringLiteral("Basic")); // a desktop's own style changes sizes and colours
+    qml_register_types_Halfcup_Touch();
+    qml_register_types_Halfcup();
+}
+
+handbook::Handbook builtInHandbook() {
+    const QDir folder(QStringLiteral(":/halfcup/assets/handbook"));
+    std::vector<std::string> texts;
+    for (const QString& name : folder.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
+        if (name == QLatin1String("schema.json"))
+            continue;
+        QFile file(folder.filePath(name));
+        if (file.open(QIODevice::ReadOnly))
+            texts.push_back(file.readAll().toStdString());
+    }
+    return handbook::Handbook::fromTexts(std::vector<std::string_view>(texts.begin(), texts.end()));
+}
+
+Program::Program(device::Platform& platform, const ProgramOptions& options)
+    : m_platform(platform)
+    , m_options(options)
+    , m_handbook(builtInHandbook())
+    , m_store(
+          std::make_unique<store::Store>(options.databasePath.toStdString(),
+                                         store::StoreHost{[&platform] { return platform.clock->now().utcMs; },
+                                                          [&platform] { return platform.random->next(); }}))
+    , m_settings(std::make_unique<Settings>(*m_store))
+    , m_messages(std::make_unique<Messages>()) {
+    auto makeSource = options.makeSource;
+    if (!makeSource)
+        makeSource = [](const QString& setting) -> std::unique_ptr<place::PositionSource> {
+            return std::make_unique<place::QtPositionSource>(setting);
+        };
+    m_position = std::make_unique<PositionStamper>(*platform.clock, std::move(makeSource));
+    m_position->useSource(options.positionSource.value_or(m_settings->positionSource()));
+    m_services.reset(new Services{*m_store, m_platform, *m_position, *m_settings, *m_messages, m_handbook});
+    m_platform.tones->setOn(m_settings->sound());
+
+    m_look = std::make_unique<Look>(options.pixelsPerMm, options.fontScale);
+    const auto applySettings = [this] {
+        m_look->setDusk(m_settings->dusk());
+        m_look->setLeftHand(m_settings->leftHand());
+    };
+    applySettings();
+    QObject::connect(m_settings.get(), &Settings::changed, m_look.get(), applySettings);
+    Look::setInstance(m_look.get());
+    m_app = std::make_unique<App>(*m_services, *m_messages);
+}
+
+Program::~Program() = default;
+
+bool Program::show() {
+    QFont font = QGuiApplication::font();
+    font.setFamily(m_look->fontFamily());
+    QGuiApplication::setFont(font);
+
+    m_engine = std::make_unique<QQmlApplicationEngine>();
+    QObject::connect(m_engine.get(), &QQmlEngine::warnings, m_look.get(),
+                     [this](const QList<QQmlError>& errors) {
+                         for (const QQmlError& error : errors)
+                             m_warnings.append(error.toString());
+                     });
+    m_app->start();
+    m_window = load(*m_engine, QStringLiteral("Main.qml"),
+                    {{QStringLiteral("app"), QVariant::fromValue(m_app.get())}});
+    if (!m_window)
+        return false;
+    m_window->resize(m_options.windowSize);
+    m_window->show();
+    return true;
+}
+
+std::unique_ptr<QQmlApplicationEngine> showTrouble(Look& look, const QString& sentence,
+                                                   const QString& detail) {
+    Look::setInstance(&look);
+    auto engine = std::make_unique<QQmlApplicationEngine>();
+    if (QQuickWindow* window =
+            load(*engine, QStringLiteral("TroubleWindow.qml"),
+                 {{QStringLiteral("sentence"), sentence}, {QStringLiteral("detail"), detail}})) {
+        window->resize(360, 740);
+        window->show();
+    }
+    return engine;
+}
+
+} // namespace halfcup::touch

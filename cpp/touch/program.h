@@ -1,0 +1,76 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "device/platform.h"
+#include "handbook/handbook.h"
+#include "touch/app.h"
+#include "touch/look.h"
+
+#include <QQmlApplicationEngine>
+#include <QSize>
+#include <QString>
+
+#include <memory>
+#include <optional>
+
+class QQuickWindow;
+
+namespace halfcup::touch {
+
+/// What may differ from one run to the next.
+struct ProgramOptions {
+    QString databasePath;
+    QSize windowSize{360, 740};      // of a window on a desktop; a phone gives its own
+    double pixelsPerMm = 160 / 25.4; // device-independent pixels in a millimetre of the glass
+    double fontScale = 1.0;
+    std::optional<QString> positionSource;  // instead of the keeper's setting, for this run only
+    PositionStamper::MakeSource makeSource; // empty: Qt Positioning
+};
+
+/// The published values, compiled into the program. Throws handbook::HandbookError.
+[[nodiscard]] handbook::Handbook builtInHandbook();
+
+/// The program put together: the one place where phone, store, controllers and pages meet. Made once by
+/// main(), by the tour and by each test that wants the real thing.
+class Program {
+public:
+    /// platform must outlive this. Throws store::StoreError where the database cannot be used.
+    Program(device::Platform& platform, const ProgramOptions& options);
+    ~Program();
+
+    /// Loads the pages; the window is shown. False where the QML cannot be loaded.
+    bool show();
+
+    [[nodiscard]] App& app() { return *m_app; }
+    [[nodiscard]] store::Store& store() { return *m_store; }
+    [[nodiscard]] Services& services() { return *m_services; }
+    [[nodiscard]] Look& look() { return *m_look; }
+    [[nodiscard]] QQuickWindow* window() const { return m_window; }
+    /// Warnings of the QML engine so far: none in a sound program, and tests fail on any.
+    [[nodiscard]] const QStringList& qmlWarnings() const { return m_warnings; }
+
+private:
+    device::Platform& m_platform;
+    ProgramOptions m_options;
+    handbook::Handbook m_handbook;
+    std::unique_ptr<store::Store> m_store;
+    std::unique_ptr<Settings> m_settings;
+    std::unique_ptr<PositionStamper> m_position;
+    std::unique_ptr<Messages> m_messages;
+    std::unique_ptr<Services> m_services;
+    std::unique_ptr<Look> m_look;
+    std::unique_ptr<App> m_app;
+    std::unique_ptr<QQmlApplicationEngine> m_engine; // goes before what its pages look at
+    QQuickWindow* m_window = nullptr;
+    QStringList m_warnings;
+};
+
+/// A window with one sentence, for a database that cannot be opened. Lives until the engine goes.
+[[nodiscard]] std::unique_ptr<QQmlApplicationEngine> showTrouble(Look& look, const QString& sentence,
+                                                                 const QString& detail);
+
+/// Style, fonts and the types the pages use. Call once, before the first Program.
+void prepareQuick();
+
+} // namespace halfcup::touch

@@ -1,0 +1,34 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "touch/services.h"
+
+#include "touch/words.h"
+
+#include <stdexcept>
+
+namespace halfcup::touch {
+
+records::Moment Services::now() const {
+    const std::int64_t utcMs = device.clock->now().utcMs;
+    return {utcMs, device.clock->utcOffsetMinutes(utcMs)};
+}
+
+records::ShakeReading Services::shakeReading() const {
+    const device::ClockReading reading = device.clock->now();
+    return {reading.bootMs, reading.utcMs, reading.bootId};
+}
+
+bool Services::kept(const std::function<void()>& work) {
+    try {
+        work();
+        return true;
+    } catch (const store::StoreError& error) {
+        messages.say(words::trouble(error.kind(), QString::fromStdString(store.path())));
+    } catch (
+        const std::domain_error& error) { // figures no wash can have, said in a sentence by who found them
+        messages.say(QString::fromUtf8(error.what()));
+    }
+    return false;
+}
+
+} // namespace halfcup::touch

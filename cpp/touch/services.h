@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "device/platform.h"
+#include "handbook/handbook.h"
+#include "records/moment.h"
+#include "store/store.h"
+#include "touch/messages.h"
+#include "touch/position_stamper.h"
+#include "touch/settings.h"
+
+#include <functional>
+
+namespace halfcup::touch {
+
+/// What every controller works with, made and owned where the program is put together.
+struct Services {
+    store::Store& store;
+    device::Platform& device;
+    PositionStamper& position;
+    Settings& settings;
+    Messages& messages;
+    const handbook::Handbook& handbook;
+
+    [[nodiscard]] records::Moment now() const;
+    [[nodiscard]] records::ShakeReading shakeReading() const;
+
+    /// Runs what writes to the store. False, and a sentence for the keeper, where it cannot be written.
+    bool kept(const std::function<void()>& work);
+};
+
+} // namespace halfcup::touch

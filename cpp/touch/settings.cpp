@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "touch/settings.h"
+
+#include "records/shake.h"
+#include "records/typed_input.h"
+
+namespace halfcup::touch {
+
+namespace {
+
+std::int64_t integer(store::Store& store, const char* name, std::int64_t otherwise) {
+    const records::Value value = store.setting(name);
+    const auto* whole = std::get_if<std::int64_t>(&value);
+    return whole ? *whole : otherwise;
+}
+
+} // namespace
+
+Settings::Settings(store::Store& store, QObject* parent)
+    : QObject(parent)
+    , m_store(store) {}
+
+int Settings::shakeSeconds() const {
+    const auto kept = integer(m_store, "shake_s", records::usualShakeS);
+    return kept < records::shortestShakeS || kept > records::longestShakeS ? records::usualShakeS
+                                                                           : static_cast<int>(kept);
+}
+
+void Settings::setShakeSeconds(int seconds) {
+    m_store.setSetting("shake_s", std::int64_t{seconds});
+    emit changed();
+}
+
+bool Settings::leftHand() const {
+    return integer(m_store, "left_hand", 0) != 0;
+}
+
+void Settings::setLeftHand(bool left) {
+    m_store.setSetting("left_hand", std::int64_t{left});
+    emit changed();
+}
+
+bool Settings::dusk() const {
+    return integer(m_store, "dusk", 0) != 0;
+}
+
+void Settings::setDusk(bool dusk) {
+    m_store.setSetting("dusk", std::int64_t{dusk});
+    emit changed();
+}
+
+bool Settings::sound() const {
+    return integer(m_store, "sound", 1) != 0;
+}
+
+void Settings::setSound(bool on) {
+    m_store.setSetting("sound", std::int64_t{on});
+    emit changed();
+}
+
+QString Settings::positionSource() const {
+    const records::Value value = m_store.setting("position_source");
+    const auto* text = std::get_if<std::string>(&value);
+    return text ? QString::fromStdString(*text) : QString();
+}
+
+void Settings::setPositionSource(const QString& source) {
+    m_store.setSetting("position_source", source.toStdString());
+    emit changed();
+}
+
+records::Scoop Settings::usualScoop() const {
+    records::Scoop scoop;
+    const records::Value volume = m_store.setting("scoop_volume_ml");
+    if (const auto* ml = std::get_if<double>(&volume);
+        ml && *ml >= records::smallestScoopMl && *ml <= records::largestScoopMl)
+        scoop.volumeMl = *ml;
+    if (integer(m_store, "scoop_settled", 0) != 0)
+        scoop.packing = records::Packing::Settled;
+    return scoop;
+}
+
+void Settings::setUsualScoop(const records::Scoop& scoop) {
+    m_store.inOneTransaction([&] {
+        m_store.setSetting("scoop_volume_ml", scoop.volumeMl);
+        m_store.setSetting("scoop_settled", std::int64_t{scoop.packing == records::Packing::Settled});
+    });
+    emit changed();
+}
+
+} // namespace halfcup::touch

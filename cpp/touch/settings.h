@@ -1,0 +1,40 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "records/scoop.h"
+#include "store/store.h"
+
+#include <QObject>
+#include <QString>
+
+namespace halfcup::touch {
+
+/// The keeper's settings, typed. They belong to this phone and stay on it. Reading never fails: what is
+/// missing or out of range has its default. Writing throws store::StoreError.
+class Settings : public QObject {
+    Q_OBJECT
+public:
+    explicit Settings(store::Store& store, QObject* parent = nullptr);
+
+    [[nodiscard]] int shakeSeconds() const; // 20 to 180, 60
+    void setShakeSeconds(int seconds);
+    [[nodiscard]] bool leftHand() const;
+    void setLeftHand(bool left);
+    [[nodiscard]] bool dusk() const;
+    void setDusk(bool dusk);
+    [[nodiscard]] bool sound() const; // on
+    void setSound(bool on);
+    [[nodiscard]] QString positionSource() const; // "" the phone's own; see place/qt_position_source.h
+    void setPositionSource(const QString& source);
+    [[nodiscard]] records::Scoop usualScoop() const; // volume and packing; half a cup, settled
+    void setUsualScoop(const records::Scoop& scoop);
+
+signals:
+    void changed();
+
+private:
+    store::Store& m_store;
+};
+
+} // namespace halfcup::touch

@@ -1,0 +1,148 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "touch/setup_controller.h"
+
+#include "records/shake.h"
+#include "touch/words.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace halfcup::touch {
+
+namespace {
+
+constexpr int shakeStepS = 10;
+
+struct UsualScoop {
+    const char* key;
+    double millilitres;
+    records::Packing packing;
+};
+constexpr std::array usualScoops{
+    UsualScoop{"half-cup", records::halfCupMl, records::Packing::Loose},
+    UsualScoop{"half-cup-settled", records::halfCupMl, records::Packing::Settled},
+    UsualScoop{"100-ml-settled", 100.0, records::Packing::Settled},
+    UsualScoop{"150-ml", 150.0, records::Packing::Loose},
+};
+
+} // namespace
+
+SetupController::SetupController(Services& services, QObject* parent)
+    : QObject(parent)
+    , m_services(services) {
+    refreshScoops();
+    connect(&services.settings, &Settings::changed, this, [this] {
+        refreshScoops();
+        emit changed();
+    });
+}
+
+int SetupController::shakeSeconds() const {
+    return m_services.settings.shakeSeconds();
+}
+
+QString SetupController::shakeText() const {
+    return words::seconds(shakeSeconds());
+}
+
+bool SetupController::isLeftHand() const {
+    return m_services.settings.leftHand();
+}
+
+void SetupController::setLeftHand(bool left) {
+    m_services.kept([&] { m_services.settings.setLeftHand(left); });
+}
+
+bool SetupController::isDusk() const {
+    return m_services.settings.dusk();
+}
+
+void SetupController::setDusk(bool dusk) {
+    m_services.kept([&] { m_services.settings.setDusk(dusk); });
+}
+
+bool SetupController::hasSound() const {
+    return m_services.settings.sound();
+}
+
+void SetupController::setSound(bool on) {
+    m_services.kept([&] { m_services.settings.setSound(on); });
+    m_services.device.tones->setOn(hasSound());
+}
+
+QString SetupController::positionSource() const {
+    return m_services.settings.positionSource();
+}
+
+QString SetupController::positionSourceLine() const {
+    const QString source = positionSource();
+    if (source.isEmpty())
+        return tr("The phone's own receiver");
+    return source == QLatin1String("none") ? tr("No position is asked for") : source;
+}
+
+QString SetupController::databaseLine() const {
+    return tr("Your records: %1").arg(QString::fromStdString(m_services.store.path()));
+}
+
+QString SetupController::versionLine() const {
+    return tr("Halfcup %1").arg(QCoreApplication::applicationVersion());
+}
+
+void SetupController::refreshScoops() {
+    const records::Scoop usual = m_services.settings.usualScoop();
+    QList<ChoiceListModel::Entry> entries;
+    for (const UsualScoop& each : usualScoops) {
+        ChoiceListModel::Entry entry;
+        entry.key = QLatin1String(each.key);
+        entry.title = words::measure(each.millilitres);
+        entry.detail = each.packing == records::Packing::Settled ? tr("rapped to settle") : tr("not rapped");
+        entry.chosen = std::abs(usual.volumeMl - each.millilitres) < 0.5 && usual.packing == each.packing;
+        entries.append(entry);
+    }
+    m_scoops.setEntries(entries);
+}
+
+void SetupController::shakeLonger() {
+    m_services.kept([&] {
+        m_services.settings.setShakeSeconds(std::min(shakeSeconds() + shakeStepS, records::longestShakeS));
+    });
+}
+
+void SetupController::shakeShorter() {
+    m_services.kept([&] {
+        m_services.settings.setShakeSeconds(std::max(shakeSeconds() - shakeStepS, records::shortestShakeS));
+    });
+}
+
+void SetupController::chooseScoop(const QString& key) {
+    for (const UsualScoop& each : usualScoops)
+        if (key == QLatin1String(each.key)) {
+            records::Scoop scoop;
+            scoop.volumeMl = each.millilitres;
+            scoop.packing = each.packing;
+            m_services.kept([&] { m_services.settings.setUsualScoop(scoop); });
+        }
+}
+
+bool SetupController::typePositionSource(const QString& text) {
+    const QString source = text.trimmed();
+    if (source.size() > 300) {
+        m_problem = tr("That is too long for a receiver's address.");
+        emit changed();
+        return false;
+    }
+    m_problem.clear();
+    const bool done = m_services.kept([&] { m_services.settings.setPositionSource(source); });
+    m_services.position.useSource(source);
+    m_services.position.want(); // so that a wrong address is told at once
+    emit changed();
+    return done;
+}
+
+} // namespace halfcup::touch

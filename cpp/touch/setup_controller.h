@@ -1,0 +1,63 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "touch/choice_list_model.h"
+#include "touch/services.h"
+
+#include <QObject>
+#include <QQmlEngine>
+
+namespace halfcup::touch {
+
+/// The keeper's settings. Each change is on disk at once.
+class SetupController : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made where the program is put together")
+    Q_PROPERTY(int shakeSeconds READ shakeSeconds NOTIFY changed)
+    Q_PROPERTY(QString shakeText READ shakeText NOTIFY changed) // "60 s"
+    Q_PROPERTY(bool leftHand READ isLeftHand WRITE setLeftHand NOTIFY changed)
+    Q_PROPERTY(bool dusk READ isDusk WRITE setDusk NOTIFY changed)
+    Q_PROPERTY(bool sound READ hasSound WRITE setSound NOTIFY changed)
+    Q_PROPERTY(QString positionSource READ positionSource NOTIFY changed) // as typed, "" for the phone's own
+    Q_PROPERTY(QString positionSourceLine READ positionSourceLine NOTIFY changed)
+    Q_PROPERTY(halfcup::touch::ChoiceListModel* scoops READ scoops CONSTANT) // the usual scoop
+    Q_PROPERTY(QString databaseLine READ databaseLine CONSTANT)              // where the records lie
+    Q_PROPERTY(QString versionLine READ versionLine CONSTANT)
+    Q_PROPERTY(QString problem READ problem NOTIFY changed)
+public:
+    SetupController(Services& services, QObject* parent = nullptr);
+
+    int shakeSeconds() const;
+    QString shakeText() const;
+    bool isLeftHand() const;
+    void setLeftHand(bool left);
+    bool isDusk() const;
+    void setDusk(bool dusk);
+    bool hasSound() const;
+    void setSound(bool on);
+    QString positionSource() const;
+    QString positionSourceLine() const;
+    ChoiceListModel* scoops() { return &m_scoops; }
+    QString databaseLine() const;
+    QString versionLine() const;
+    QString problem() const { return m_problem; }
+
+    Q_INVOKABLE void shakeLonger();  // by 10 s, up to 180
+    Q_INVOKABLE void shakeShorter(); // by 10 s, down to 20
+    Q_INVOKABLE void chooseScoop(const QString& key);
+    Q_INVOKABLE bool typePositionSource(const QString& text);
+
+signals:
+    void changed();
+
+private:
+    void refreshScoops();
+
+    Services& m_services;
+    ChoiceListModel m_scoops;
+    QString m_problem;
+};
+
+} // namespace halfcup::touch

@@ -1,0 +1,136 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "touch/share_controller.h"
+
+#include "exchange/safe_file.h"
+#include "exchange/samples_csv.h"
+#include "touch/demo_loading.h"
+#include "touch/words.h"
+
+#include <map>
+
+namespace halfcup::touch {
+
+namespace {
+
+QString fileTrouble(exchange::FileProblem problem, const QString& path) {
+    using Problem = exchange::FileProblem;
+    switch (problem) {
+    case Problem::FolderMissing:
+        return ShareController::tr("The folder for %1 is not there. Nothing was written.").arg(path);
+    case Problem::NotAllowed:
+        return ShareController::tr("%1 cannot be written: the folder is read-only. Nothing was written.")
+            .arg(path);
+    case Problem::DiskFull:
+        return ShareController::tr("The storage is full. %1 was not written; your records are safe.")
+            .arg(path);
+    case Problem::NotAFile:
+        return ShareController::tr("%1 is a folder, not a file. Nothing was written.").arg(path);
+    case Problem::Failed:
+        break;
+    }
+    return ShareController::tr("%1 could not be written. Your records are safe.").arg(path);
+}
+
+} // namespace
+
+ShareController::ShareController(Services& services, QObject* parent)
+    : QObject(parent)
+    , m_services(services) {}
+
+QString ShareController::samplesLine() const {
+    int count = 0;
+    m_services.kept([&] { count = m_services.store.sampleCount(); });
+    return tr("%n wash(es) to hand on", nullptr, count);
+}
+
+void ShareController::setExact(bool exact) {
+    m_exact = exact;
+    emit changed();
+}
+
+QString ShareController::positionsLine() const {
+    return m_exact ? tr("Positions go out exact. Whoever gets the file knows where your hives stand.")
+                   : tr("Positions are blurred to about 1 km.");
+}
+
+bool ShareController::isDemoLoaded() const {
+    bool loaded = false;
+    m_services.kept([&] {
+        for (const records::Yard& yard : m_services.store.yards())
+            loaded = loaded || yard.demo;
+    });
+    return loaded;
+}
+
+void ShareController::refresh() {
+    m_result.clear();
+    m_failed = false;
+    emit changed();
+}
+
+bool ShareController::writeSamples(const QString& path) {
+    std::map<records::RecordId, records::Colony> colonies;
+    std::map<records::RecordId, records::Yard> yards;
+    int rows = 0;
+    std::optional<exchange::FileError> error;
+    const bool read = m_services.kept([&] {
+        for (const records::Yard& yard : m_services.store.allYards()) {
+            yards.emplace(yard.id, yard);
+            for (const records::Colony& colony : m_services.store.allColonies(yard.id))
+                colonies.emplace(colony.id, colony);
+        }
+        const auto detail = m_exact ? exchange::PositionDetail::Exact : exchange::PositionDetail::Blurred;
+        error = exchange::writeSafely(path, [&](const exchange::ByteSink& sink) {
+            exchange::CsvWriter csv(sink);
+            exchange::writeSampleHeader(csv);
+            m_services.store.forEachSample([&](const records::Sample& sample) {
+                const records::Yard& yard = yards[sample.yardId];
+                exchange::writeSampleRow(
+                    csv, {sample, colonies[sample.colonyId].label, yard.name, yard.position}, detail);
+                ++rows;
+            });
+        });
+    });
+    m_failed = !read || error;
+    if (read)
+        m_result = error ? fileTrouble(error->problem, path)
+                         : tr("%n wash(es) written to %1", nullptr, rows).arg(path);
+    m_exact = false; // asked for each time
+    emit changed();
+    return !m_failed;
+}
+
+bool ShareController::exportSamples() {
+    const device::Folder folder = m_services.device.folders->exports();
+    if (!folder.ok()) {
+        m_failed = true;
+        m_result = folder.path.isEmpty() ? tr("This phone has no place for files to hand on.")
+                                         : tr("%1 cannot be written. Nothing was written.").arg(folder.path);
+        emit changed();
+        return false;
+    }
+    const QString day = QString::fromStdString(records::toIso(records::localDate(m_services.now())));
+    return writeSamples(tr("%1/halfcup-washes-%2.csv", "file name").arg(folder.path, day));
+}
+
+bool ShareController::loadDemo() {
+    m_failed = !m_services.kept([&] {
+        const records::Moment now = m_services.now();
+        exchange::DemoOptions options;
+        options.untilUtcMs = now.utcMs;
+        options.fitTo = now;
+        try {
+            touch::loadDemo(m_services.store, exchange::readDemo(demoText(), options));
+            m_result =
+                tr("The demo is loaded: two invented yards, marked as demo on every page and in every file.");
+        } catch (const exchange::DemoError& error) {
+            m_services.messages.say(QString::fromUtf8(error.what()));
+        }
+    });
+    emit changed();
+    emit recordsChanged();
+    return !m_failed;
+}
+
+} // namespace halfcup::touch

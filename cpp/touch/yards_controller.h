@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "touch/choice_list_model.h"
+#include "touch/services.h"
+
+#include <QObject>
+#include <QQmlEngine>
+
+namespace halfcup::touch {
+
+/// The yards, and the page on which one is made or changed.
+class YardsController : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made where the program is put together")
+    Q_PROPERTY(halfcup::touch::ChoiceListModel* yards READ yards CONSTANT)
+    // The yard being edited. Texts are as typed; problem says in a sentence what is wrong with them.
+    Q_PROPERTY(bool isNew READ isNew NOTIFY changed)
+    Q_PROPERTY(bool demo READ isDemo NOTIFY changed)
+    Q_PROPERTY(QString name READ name NOTIFY changed)
+    Q_PROPERTY(QString treatLine READ treatLine NOTIFY changed) // "3"
+    Q_PROPERTY(QString treatLineSource READ treatLineSource NOTIFY
+                   changed)                                 // "The trade's rule: ..., common practice"
+    Q_PROPERTY(QString ownLine READ ownLine NOTIFY changed) // "" where there is none
+    Q_PROPERTY(QString positionLine READ positionLine NOTIFY
+                   changed) // "48.11730 N 11.51667 E, within 6 m", "No position yet"
+    Q_PROPERTY(QString coloniesLine READ coloniesLine NOTIFY changed) // "9 colonies: 1, 2, 3, 4 ..."
+    Q_PROPERTY(QString problem READ problem NOTIFY changed)
+public:
+    YardsController(Services& services, QObject* parent = nullptr);
+
+    ChoiceListModel* yards() { return &m_yards; }
+    bool isNew() const { return m_isNew; }
+    bool isDemo() const { return m_yard.demo; }
+    QString name() const;
+    QString treatLine() const;
+    QString treatLineSource() const;
+    QString ownLine() const;
+    QString positionLine() const;
+    QString coloniesLine() const;
+    QString problem() const { return m_problem; }
+
+    void refresh();
+    void startNew(); // takes the present position where there is one
+
+    Q_INVOKABLE void makeNew();
+    Q_INVOKABLE void edit(const QString& yardId);
+    Q_INVOKABLE void useThisPlace(); // the present position becomes the yard's
+    /// Writes name and lines; false and problem where something typed cannot be.
+    Q_INVOKABLE bool save(const QString& name, const QString& treatLine, const QString& ownLine);
+    /// Adds colonies: one label ("B12") or a run of numbers ("1-8"). Saves a new yard first.
+    Q_INVOKABLE bool addColonies(const QString& labels);
+
+signals:
+    void changed();
+    void editWanted();
+    void saved(const QString& yardId);
+
+private:
+    bool fail(const QString& problem);
+
+    Services& m_services;
+    ChoiceListModel m_yards;
+    records::Yard m_yard;
+    bool m_isNew = true;
+    QString m_problem;
+};
+
+} // namespace halfcup::touch
