@@ -13,7 +13,7 @@ constexpr std::array<std::string_view, 11> yardFields{
 
 constexpr std::array<std::string_view, 5> colonyFields{"demo", "label", "note", "removed", "yard_id"};
 
-constexpr std::array<std::string_view, 47> sampleFields{"abandoned_at_ms",
+constexpr std::array<std::string_view, 48> sampleFields{"abandoned_at_ms",
                                                         "bees_cv",
                                                         "bees_mean",
                                                         "bees_source",
@@ -58,6 +58,7 @@ constexpr std::array<std::string_view, 47> sampleFields{"abandoned_at_ms",
                                                         "state",
                                                         "step",
                                                         "treat_line",
+                                                        "treat_line_source",
                                                         "utc_offset_min",
                                                         "yard_id"};
 

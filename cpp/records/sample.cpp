@@ -110,6 +110,7 @@ void putAnswer(Fields& f, const std::optional<Answer>& answer) {
     f["load_q50"] = real(&Answer::loadQ50);
     f["load_q95"] = real(&Answer::loadQ95);
     f["treat_line"] = answer ? Value{answer->lines.treat} : Value{};
+    f["treat_line_source"] = answer ? Value{answer->lines.treatSource} : Value{};
     f["own_line"] = answer ? valueOf(answer->lines.own) : Value{};
     f["chance_over"] = real(&Answer::chanceOver);
     f["chance_over_own"] = answer ? valueOf(answer->chanceOverOwn) : Value{};
@@ -129,6 +130,7 @@ std::optional<Answer> answerFrom(const Fields& f) {
     answer.loadQ50 = realIn(f, "load_q50").value_or(0);
     answer.loadQ95 = realIn(f, "load_q95").value_or(0);
     answer.lines.treat = realIn(f, "treat_line").value_or(answer.lines.treat);
+    answer.lines.treatSource = textIn(f, "treat_line_source").value_or(answer.lines.treatSource);
     answer.lines.own = realIn(f, "own_line");
     answer.chanceOver = realIn(f, "chance_over").value_or(0);
     answer.chanceOverOwn = realIn(f, "chance_over_own");

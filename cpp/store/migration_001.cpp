@@ -38,7 +38,7 @@ CREATE TABLE sample(
     shake_before_ms INTEGER, shake_interrupted INTEGER, shake_ended INTEGER,
     settle_started_ms INTEGER, finished_at_ms INTEGER, abandoned_at_ms INTEGER,
     mites INTEGER, mites_second_rinse INTEGER, load_q05 REAL, load_q50 REAL, load_q95 REAL,
-    treat_line REAL, own_line REAL, chance_over REAL, chance_over_own REAL,
+    treat_line REAL, treat_line_source TEXT, own_line REAL, chance_over REAL, chance_over_own REAL,
     recovery REAL, recovery_sd REAL, jar_shape REAL,
     note TEXT, demo INTEGER, removed INTEGER
 ) STRICT, WITHOUT ROWID;
