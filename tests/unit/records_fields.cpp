@@ -1,0 +1,274 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+// Records as named values and back, and the methods and their steps.
+#include "records/field_access.h"
+#include "records/method.h"
+#include "records/sample.h"
+#include "records/yard.h"
+
+#include <QTest>
+
+#include <algorithm>
+#include <functional>
+#include <set>
+
+using namespace halfcup::records;
+
+namespace {
+
+Yard fullYard() {
+    Yard yard;
+    yard.id = "017f22e2-79b0-7cc3-98c4-dc0c0c07398f";
+    yard.name = "Alder \"Bend\", \xE2\x9C\xBF\n";
+    yard.position = Position{-33.9, 151.2, 4.5};
+    yard.reachM = 90;
+    yard.registrationNumber = "AB-1";
+    yard.lines = {2.0, "own", 1.7};
+    yard.demo = true;
+    yard.removed = true;
+    return yard;
+}
+
+Colony fullColony() {
+    return {"id", "yard", "nuc by the gate", "swarm", true, true};
+}
+
+Sample fullSample() {
+    Sample s;
+    s.id = "id";
+    s.colonyId = "colony";
+    s.yardId = "yard";
+    s.method = "another_method";
+    s.state = SampleState::Finished;
+    s.step = Step::Answer;
+    s.startedAtMs = 1;
+    s.utcOffsetMinutes = -210;
+    s.queen = Queen::SeenAndSafe;
+    s.scoop = {100, Packing::Settled, 297.5, 0.12, Scoop::BeesSource::Counted};
+    s.scoopedAtMs = 2;
+    s.stamp = {PositionState::Stamped, {52.5, -13.25, 3.5}, 7, 450, true, "nmea tcp"};
+    s.shake.plannedS = 90;
+    s.shake.runningSince = ShakeReading{11, 12, "boot"};
+    s.shake.shakenBeforeMs = 13;
+    s.shake.interrupted = true;
+    s.shake.ended = true;
+    s.settleStartedMs = 3;
+    s.finishedAtMs = 4;
+    s.abandonedAtMs = 5;
+    s.answer = Answer{9, 1, 1.37, 3.2, 7.77, {3.0, "own", 1.7}, 0.55, 0.9, 0.9, 0.08, 6.5};
+    s.note = "four bees with crippled wings";
+    s.demo = true;
+    s.removed = true;
+    return s;
+}
+
+template <typename Record>
+std::vector<std::string> keys(const Record& record) {
+    std::vector<std::string> names;
+    for (const auto& [name, value] : toFields(record))
+        names.push_back(name);
+    return names;
+}
+
+std::vector<std::string> names(Kind kind) {
+    const auto all = fieldNames(kind);
+    return {all.begin(), all.end()};
+}
+
+int notKnown(const Fields& fields) {
+    return static_cast<int>(std::ranges::count_if(
+        fields, [](const auto& field) { return std::holds_alternative<std::monostate>(field.second); }));
+}
+
+/// Every field given a value of a type it never has.
+Fields wronglyTyped(Kind kind, const Fields& good) {
+    Fields fields;
+    for (const std::string_view name : fieldNames(kind)) {
+        const bool isText = std::holds_alternative<std::string>(good.at(std::string(name)));
+        fields[std::string(name)] = isText ? Value{std::int64_t{7}} : Value{std::string("seven")};
+    }
+    return fields;
+}
+
+} // namespace
+
+class RecordsFieldsTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void fieldNamesAreTheKeysOfEachKind() {
+        for (const Kind kind : allKinds) {
+            QVERIFY(!nameOf(kind).empty());
+            QVERIFY(std::ranges::is_sorted(fieldNames(kind)));
+            QCOMPARE(std::set<std::string_view>(fieldNames(kind).begin(), fieldNames(kind).end()).size(),
+                     fieldNames(kind).size());
+        }
+        QCOMPARE(keys(Yard{}), names(Kind::Yard));
+        QCOMPARE(keys(fullYard()), names(Kind::Yard));
+        QCOMPARE(keys(Colony{}), names(Kind::Colony));
+        QCOMPARE(keys(fullColony()), names(Kind::Colony));
+        QCOMPARE(keys(Sample{}), names(Kind::Sample));
+        QCOMPARE(keys(fullSample()), names(Kind::Sample));
+    }
+
+    void fullRecordsFillEveryField() { // else the round trips below would prove too little
+        QCOMPARE(notKnown(toFields(fullYard())), 0);
+        QCOMPARE(notKnown(toFields(fullColony())), 0);
+        QCOMPARE(notKnown(toFields(fullSample())), 0);
+    }
+
+    void recordsReadBack() {
+        QCOMPARE(toFields(yardFrom("x", toFields(fullYard()))), toFields(fullYard()));
+        QCOMPARE(toFields(yardFrom("x", toFields(Yard{}))), toFields(Yard{}));
+        QCOMPARE(toFields(colonyFrom("x", toFields(fullColony()))), toFields(fullColony()));
+        QCOMPARE(toFields(colonyFrom("x", toFields(Colony{}))), toFields(Colony{}));
+        QCOMPARE(toFields(sampleFrom("x", toFields(fullSample()))), toFields(fullSample()));
+        QCOMPARE(toFields(sampleFrom("x", toFields(Sample{}))), toFields(Sample{}));
+        QCOMPARE(sampleFrom("x", {}).id, RecordId("x"));
+        QCOMPARE(yardFrom("x", {}).id, RecordId("x"));
+        QCOMPARE(colonyFrom("x", {}).id, RecordId("x"));
+    }
+
+    void membersReadBack() { // what toFields forgets, the comparison of fields cannot see
+        const Yard yard = yardFrom("x", toFields(fullYard()));
+        QCOMPARE(yard.name, fullYard().name);
+        QCOMPARE(yard.position, fullYard().position);
+        QCOMPARE(yard.lines, fullYard().lines);
+        QVERIFY(yard.demo && yard.removed);
+        const Sample sample = sampleFrom("x", toFields(fullSample()));
+        QCOMPARE(sample.scoop.packing, Packing::Settled);
+        QCOMPARE(sample.scoop.source, Scoop::BeesSource::Counted);
+        QCOMPARE(sample.stamp.position, fullSample().stamp.position);
+        QCOMPARE(sample.stamp.source, fullSample().stamp.source);
+        QVERIFY(sample.shake.runningSince);
+        QCOMPARE(sample.shake.runningSince->bootId, std::string("boot"));
+        QVERIFY(sample.answer);
+        QCOMPARE(sample.answer->lines, fullSample().answer->lines); // which line an old answer was judged by
+        QCOMPARE(sample.answer->chanceOverOwn, fullSample().answer->chanceOverOwn);
+        QCOMPARE(sample.answer->jarShape, 6.5);
+    }
+
+    void unknownIsNothingAndNeverZero() {
+        const Fields yard = toFields(Yard{});
+        for (const char* name : {"latitude_deg", "longitude_deg", "position_accuracy_m", "own_line"})
+            QVERIFY2(std::holds_alternative<std::monostate>(yard.at(name)), name);
+        const Fields sample = toFields(Sample{});
+        for (const char* name :
+             {"mites", "load_q50", "chance_over", "latitude_deg", "scooped_at_ms", "finished_at_ms",
+              "abandoned_at_ms", "fix_accuracy_m", "shake_since_boot_ms"})
+            QVERIFY2(std::holds_alternative<std::monostate>(sample.at(name)), name);
+        Sample unstamped = fullSample(); // a position without a stamp is no position
+        unstamped.stamp.state = PositionState::NoFix;
+        QVERIFY(std::holds_alternative<std::monostate>(toFields(unstamped).at("latitude_deg")));
+        QVERIFY(!yardFrom("x", {{"latitude_deg", 52.5}}).position); // half a position is none
+    }
+
+    void wrongTypesKeepTheDefaults() {
+        QCOMPARE(toFields(yardFrom("x", wronglyTyped(Kind::Yard, toFields(fullYard())))), toFields(Yard{}));
+        QCOMPARE(toFields(colonyFrom("x", wronglyTyped(Kind::Colony, toFields(fullColony())))),
+                 toFields(Colony{}));
+        QCOMPARE(toFields(sampleFrom("x", wronglyTyped(Kind::Sample, toFields(fullSample())))),
+                 toFields(Sample{}));
+    }
+
+    void unknownWordsReadAsTheFirst() {
+        Fields fields = toFields(fullSample());
+        for (const char* name : {"state", "step", "queen", "position_state", "scoop_packing", "bees_source"})
+            fields[name] = std::string("from a newer version");
+        const Sample sample = sampleFrom("x", fields);
+        QCOMPARE(sample.state, SampleState::Draft);
+        QCOMPARE(sample.step, Step::Colony);
+        QCOMPARE(sample.queen, Queen::NotAsked);
+        QCOMPARE(sample.stamp.state, PositionState::NotTried);
+        QCOMPARE(static_cast<int>(sample.scoop.packing), 0);
+        QCOMPARE(sample.scoop.source, Scoop::BeesSource::Book);
+    }
+
+    void everyWordReadsBack() {
+        const auto through = [](const std::function<void(Sample&)>& change) {
+            Sample sample;
+            change(sample);
+            return sampleFrom("x", toFields(sample));
+        };
+        std::set<std::string_view> words;
+        for (const Queen queen : {Queen::NotAsked, Queen::SeenAndSafe, Queen::NotSeen}) {
+            QCOMPARE(through([&](Sample& s) { s.queen = queen; }).queen, queen);
+            words.insert(nameOf(queen));
+        }
+        using Position = PositionState;
+        for (const Position state : {Position::NotTried, Position::Waiting, Position::Stamped,
+                                     Position::NoFix, Position::NoSource, Position::Denied}) {
+            QCOMPARE(through([&](Sample& s) { s.stamp.state = state; }).stamp.state, state);
+            words.insert(nameOf(state));
+        }
+        for (const SampleState state : {SampleState::Draft, SampleState::Finished, SampleState::Abandoned}) {
+            QCOMPARE(through([&](Sample& s) { s.state = state; }).state, state);
+            words.insert(nameOf(state));
+        }
+        for (const Packing packing : {Packing::Settled, Packing::Loose}) {
+            QCOMPARE(through([&](Sample& s) { s.scoop.packing = packing; }).scoop.packing, packing);
+            words.insert(nameOf(packing));
+        }
+        using Bees = Scoop::BeesSource;
+        for (const Bees source : {Bees::Book, Bees::OwnScoops, Bees::Typed, Bees::Counted}) {
+            QCOMPARE(through([&](Sample& s) { s.scoop.source = source; }).scoop.source, source);
+            words.insert(nameOf(source));
+        }
+        for (const Step step : {Step::Colony, Step::Safety, Step::Scoop, Step::Pour, Step::Shake,
+                                Step::Settle, Step::Count, Step::SecondRinse, Step::Answer}) {
+            QCOMPARE(stepFrom(nameOf(step)), step);
+            words.insert(nameOf(step));
+        }
+        QCOMPARE(words.size(), std::size_t{3 + 6 + 3 + 2 + 4 + 9}); // no word is used for two
+    }
+
+    void wholeNumbersAreReadAsRealsButNotBack() {
+        const Fields fields{
+            {"whole", std::int64_t{3}}, {"real", 3.5}, {"text", std::string("3")}, {"none", {}}};
+        QCOMPARE(realIn(fields, "whole"), std::optional{3.0});
+        QCOMPARE(realIn(fields, "real"), std::optional{3.5});
+        QVERIFY(!realIn(fields, "text") && !realIn(fields, "none") && !realIn(fields, "absent"));
+        QCOMPARE(integerIn(fields, "whole"), std::optional<std::int64_t>{3});
+        QVERIFY(!integerIn(fields, "real") && !integerIn(fields, "text") && !integerIn(fields, "absent"));
+        QCOMPARE(textIn(fields, "text"), std::optional<std::string>{"3"});
+        QVERIFY(!textIn(fields, "whole") && !textIn(fields, "none"));
+        QVERIFY(flagIn(fields, "whole"));
+        QVERIFY(!flagIn(fields, "real") && !flagIn(fields, "absent"));
+        QCOMPARE(valueOf(true), Value{std::int64_t{1}});
+        QCOMPARE(valueOf(false), Value{std::int64_t{0}});
+        QCOMPARE(valueOf(std::optional<double>{}), Value{});
+        QCOMPARE(valueOf(std::optional{2.5}), Value{2.5});
+    }
+
+    void stepsOfTheAlcoholWash() {
+        const Method& wash = alcoholWash();
+        QCOMPARE(findMethod("alcohol_wash"), &wash);
+        QCOMPARE(findMethod("from a newer version"), nullptr);
+        QCOMPARE(findMethod(""), nullptr);
+        QVERIFY(wash.flammable);
+        QCOMPARE(wash.recovery, 1.0); // lines are set on what an alcohol wash finds
+        QCOMPARE(wash.recoverySd, 0.0);
+        QCOMPARE(wash.steps.front(), Step::Colony);
+        QCOMPARE(wash.steps.back(), Step::Answer);
+        QCOMPARE(stepCount(wash), 8);
+        for (std::size_t i = 0; i < wash.steps.size(); ++i) {
+            const Step step = wash.steps[i];
+            QCOMPARE(stepNumber(wash, step), std::min(static_cast<int>(i) + 1, 8));
+            QCOMPARE(stepAfter(wash, step), wash.steps[std::min(i + 1, wash.steps.size() - 1)]);
+            QCOMPARE(stepBefore(wash, step), wash.steps[i == 0 ? 0 : i - 1]);
+        }
+    }
+
+    void stepThatAMethodDoesNotHaveStartsAnew() {
+        static constexpr std::array shortSteps{Step::Colony, Step::Count, Step::Answer};
+        const Method quick{"quick", shortSteps};
+        QCOMPARE(stepNumber(quick, Step::Shake), 1);
+        QCOMPARE(stepAfter(quick, Step::Shake), Step::Count);
+        QCOMPARE(stepBefore(quick, Step::Shake), Step::Colony);
+        QCOMPARE(stepNumber(quick, Step::Count), 2);
+        QCOMPARE(stepCount(quick), 2);
+    }
+};
+
+QTEST_GUILESS_MAIN(RecordsFieldsTest)
+#include "records_fields.moc"
