@@ -219,6 +219,22 @@ private slots:
         QCOMPARE(second.strangeCalls, 0);
     }
 
+    void aNewServiceIsNotGivenTheOldOnesCookie() {
+        auto first = std::make_unique<ScreenSaver>(m_daemon->address);
+        ScreenSaverKeepAwake awake(m_bus);
+        auto hold = awake.hold(QStringLiteral("a"));
+        QTRY_COMPARE(first->held.size(), 1U);
+        QTest::qWait(20); // for the cookie to come back
+        first.reset();
+        ScreenSaver second(m_daemon->address);
+        second.isDeaf = true;
+        QTRY_COMPARE(second.calls.size(), 1);
+        hold.reset(); // has no cookie of the second one yet
+        QTest::qWait(50);
+        QCOMPARE(second.calls.size(), 1);
+        QCOMPARE(second.calls.at(0).member(), QStringLiteral("Inhibit"));
+    }
+
     void aServiceThatNeverAnswersBlocksNothing() {
         ScreenSaver saver(m_daemon->address);
         saver.isDeaf = true;

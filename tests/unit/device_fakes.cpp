@@ -84,6 +84,8 @@ private slots:
         fake.keepAwake->setWorks(false);
         QVERIFY((watch.now() == Capabilities{false, false, false, true}));
         QCOMPARE(changed.count(), 3);
+        Q_EMIT fake.tones->worksChanged(); // says so, but nothing is different
+        QCOMPARE(changed.count(), 3);
     }
 
     void viewsStayGoodWhenThePlatformMovesOn() {
