@@ -22,7 +22,7 @@ ONE_FOLDER = {
     "Qt TextToSpeech": r"#\s*include\s*<(?:QtTextToSpeech/|QTextToSpeech|QVoice)",
 }
 QML_IMPORTS = r"^\s*import\s+(QtPositioning|QtMultimedia|QtTextToSpeech|QtLocation|QtSensors)\b"
-SINGLETON_MAY = ("cpp/touch/", "cpp/program/", "cpp/desk/")
+SINGLETON_MAY = ("cpp/touch/", "cpp/desk/")
 # Not a singleton of ours: key events of the whole program come from Qt's application object and nowhere else.
 QT_APPLICATION = r"\bQ(?:Core|Gui)Application::instance\s*\(\s*\)"
 
