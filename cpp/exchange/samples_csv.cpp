@@ -20,7 +20,7 @@ constexpr int loadDigits = 6; // far below what a count can resolve, and short e
 constexpr int blurDecimals = 2;
 constexpr int exactDecimals = 6; // 0.1 m
 
-constexpr std::array<std::string_view, 41> columns{
+constexpr std::array<std::string_view, 42> columns{
     "sample_id",              // UUID
     "yard",                   // its name
     "colony",                 // its label
@@ -51,6 +51,7 @@ constexpr std::array<std::string_view, 41> columns{
     "load_q50_per_100",       // median
     "load_q95_per_100",       // upper end
     "treat_line_per_100",     //
+    "treat_line_source",      // id of the handbook value, or own
     "chance_over_treat_line", // 0 to 1, that the true load is over the line
     "standing_treat_line",    // under, close, over, cannot_tell
     "own_line_per_100",       // the keeper's own, stricter line
@@ -131,7 +132,7 @@ void emptyCells(CsvWriter& csv, int count) {
 
 void answerCells(CsvWriter& csv, const Sample& sample) {
     if (!sample.answer)
-        return emptyCells(csv, 14);
+        return emptyCells(csv, 15);
     const Answer& answer = *sample.answer;
     csv.number(answer.mites);
     if (answer.mitesSecondRinse)
@@ -142,6 +143,7 @@ void answerCells(CsvWriter& csv, const Sample& sample) {
     csv.significant(answer.loadQ50, loadDigits);
     csv.significant(answer.loadQ95, loadDigits);
     csv.number(answer.lines.treat);
+    csv.text(answer.lines.treatSource);
     csv.significant(answer.chanceOver, loadDigits);
     standing(csv, records::standingAgainstTreatLine(sample));
     if (answer.lines.own && answer.chanceOverOwn) {

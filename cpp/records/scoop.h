@@ -6,8 +6,8 @@
 
 namespace halfcup::records {
 
-/// How the bees lie in the scoop: as they fell in (what the trade's half cup of 300 means), or rapped down, which
-/// fits more bees into the same cup.
+/// How the bees lie in the scoop: as they fell in (what the trade's half cup of 300 means), or rapped down,
+/// which fits more bees into the same cup.
 enum class Packing { Loose, Settled };
 
 /// A US half cup in millilitres (118.294, exact to the digits kept).
