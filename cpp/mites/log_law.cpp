@@ -26,6 +26,7 @@ constexpr double kTailExponent = 28.0;     // exp(-28) = 7e-13: mass that aliasi
 constexpr double kNodeFloor = 1e-14;       // nodes whose weight is below add nothing
 constexpr double kSmallProbability = 1e-8; // below: shifted line
 constexpr double kStripShare = 0.9;        // how near to a singularity the shifted line may come
+constexpr double kCancelled = 10;          // exponent of the digits that cancellation may cost there
 constexpr std::size_t kMostNodes = 200000;
 
 double stirlingTail(double z) {
@@ -219,7 +220,10 @@ LogLaw::Sums LogLaw::sums(double y) const {
 double LogLaw::tail(double y, int side) const {
     const double strip = side < 0 ? m_left : m_right;
     double low = 0;
-    double high = std::isfinite(strip) ? kStripShare * strip : 1;
+    // Near the singularity the line needs many nodes, far from it the sum cancels: at most exp(kCancelled) is
+    // lost.
+    const double keep = std::min((1 - kStripShare) * strip, kCancelled / std::abs(y - m_mean));
+    double high = std::isfinite(strip) ? strip - keep : 1;
     double spread = 0;
     if (!std::isfinite(strip))
         while (high < 1e300 && side * (meanAt(side * high, &spread) - y) < 0)

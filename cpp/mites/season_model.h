@@ -18,8 +18,8 @@
 // damaged by mites. Above kLoadLikelyFailing stop the curve: "colony likely failing". Without mites carried
 // in the model is linear in the start, so ranges of the load scale. Errors: std::domain_error with a plain
 // sentence. Sources: structure after Fries, Camazine & Sneyd 1994, Bee World 75:5-28, and Martin 1998, Ecol
-// Model 114:267-287 (from memory); constants: constants.h.
-#include "mites/constants.h"
+// Model 114:267-287 (from memory); constants: season_constants.h.
+#include "mites/season_constants.h"
 
 #include <array>
 #include <functional>
