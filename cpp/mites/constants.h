@@ -107,7 +107,7 @@ inline constexpr double kOutlookDays = 60.0;
 
 // ---- efficacy ----
 inline constexpr double kDispersionPriorColonies = 4.0; // convention
-inline constexpr double kFewMitesBefore = 5.0;          // fewer before: a figure plus a warning; convention
+inline constexpr int kFewMitesBefore = 5;               // fewer before: a figure plus a warning; convention
 inline constexpr double kDaysAfterTreatment = 14.0;     // one brood cycle; convention
 // Effective: at least 95 % (synthetic) or 90 % (other). EMA/CVMP/EWP/459883/2008, as quoted in Dietemann et
 // al. 2013.

@@ -137,6 +137,13 @@ private slots:
         // Student t, 4 degrees, cut at 10 scales: 95 % point 2.1318 scales (tables of t), a little less when
         // cut.
         NEAR(alone.growthQuantile(0.95), 0.021 + 0.010 * 2.125, 2e-4, "t4");
+        double mass = 0;
+        double square = 0;
+        for (double z = -9.9995; z < 10; z += 0.001) {
+            mass += std::pow(1 + z * z / 4, -2.5);
+            square += z * z * std::pow(1 + z * z / 4, -2.5);
+        }
+        NEAR(alone.growthSd(), 0.010 * std::sqrt(square / mass), 1e-5, "cut at ten scales");
     }
     void sharedErrorWidensTheLevelOnly() {
         GrowthModel shared = narrow(7);

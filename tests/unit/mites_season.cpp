@@ -245,6 +245,7 @@ private slots:
         REFUSES(runSeason(with([](SeasonRun& run) { run.course.workerCells[3] = kNaN; })));
         REFUSES(runSeason(with([](SeasonRun& run) { run.course.droneCells[3] = -1; })));
         REFUSES(runSeason(with([](SeasonRun& run) { run.course.shiftDays = kNaN; })));
+        QCOMPARE(runSeason(with([](SeasonRun& run) { run.days = 3660; })).size(), std::size_t{3661});
         REFUSES(colonyOn({}, kNaN));
         QCOMPARE(runSeason(with([](SeasonRun& run) { run.days = 0; })).size(), std::size_t{1});
     }

@@ -56,11 +56,11 @@ public:
         if (!file.open(QIODevice::ReadOnly | QIODevice::Text))
             return;
         const QStringList lines = QString::fromUtf8(file.readAll()).split('\n', Qt::SkipEmptyParts);
-        const QStringList names = lines.value(0).split(',');
+        const QStringList names = cellsOf(lines.value(0));
         for (int i = 0; i < names.size(); ++i)
             m_columns.insert(names[i], i);
         for (const QString& line : lines.mid(1))
-            m_cells.push_back(line.split(','));
+            m_cells.push_back(cellsOf(line));
     }
     bool missing() const { return m_cells.empty(); }
     std::vector<Row> rows() const {
@@ -71,6 +71,20 @@ public:
     }
 
 private:
+    static QStringList cellsOf(const QString& line) {
+        QStringList cells{QString()};
+        bool quoted = false;
+        for (const QChar c : line) {
+            if (c == '"')
+                quoted = !quoted;
+            else if (c == ',' && !quoted)
+                cells.push_back(QString());
+            else
+                cells.back().append(c);
+        }
+        return cells;
+    }
+
     QHash<QString, int> m_columns;
     std::vector<QStringList> m_cells;
 };
