@@ -20,8 +20,8 @@ constexpr double kJumpAtLeastM = 15.0;
 // ... nor for less than four times the distance half of the fixes keep from the middle: a keeper who walks,
 // or a receiver that drifts, has a wide middle.
 constexpr double kJumpMedians = 4.0;
-// Share of the variance that all fixes of a minute have in common, see stamp.h [convention].
-constexpr double kSharedVariance = 0.5;
+// Share of the variance that all fixes of a stamp have in common, see stamp.h [convention].
+constexpr double kSharedVariance = 0.8;
 constexpr double kMovingRadii = 1.25; // see isMoving
 // 95 % radius of a round normal scatter over its root mean square distance: sqrt(-ln 0.05).
 const double kRadiusOverRms = std::sqrt(-std::log(0.05));

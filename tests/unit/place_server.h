@@ -30,6 +30,12 @@ public:
         connect(&m_ticker, &QTimer::timeout, this, &NmeaServer::tick);
     }
 
+    ~NmeaServer() override {
+        // The sockets belong to m_server, which goes last, and must not report to what is gone by then.
+        for (QTcpSocket* socket : m_sockets)
+            socket->disconnect(this);
+    }
+
     bool listen(quint16 port = 0) { return m_server.listen(QHostAddress::LocalHost, port); }
     void close() { // the port answers no more, and who is connected is cut off
         m_server.close();
@@ -40,6 +46,7 @@ public:
         for (QTcpSocket* socket : std::exchange(m_sockets, {}))
             socket->abort();
     }
+    void linesAtOnce(int lines) { m_atOnce = lines; }
     [[nodiscard]] quint16 port() const { return m_server.serverPort(); }
     [[nodiscard]] QString setting() const { return QStringLiteral("nmea:tcp://127.0.0.1:%1").arg(port()); }
     [[nodiscard]] int connections() const { return m_connections; }
@@ -70,6 +77,10 @@ private:
         }
     }
     void tick() {
+        for (int i = 0; i < m_atOnce; ++i)
+            sendOne();
+    }
+    void sendOne() {
         if (m_next >= m_lines.size() || m_sockets.isEmpty())
             return m_ticker.stop();
         const QByteArray line = m_lines[m_next++];
@@ -91,6 +102,7 @@ private:
     QByteArray m_waitFor;
     qsizetype m_next = 0;
     int m_connections = 0;
+    int m_atOnce = 1;
     int m_dropAfter = 0;
     bool m_rewind = true;
 };

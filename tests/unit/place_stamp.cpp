@@ -201,20 +201,20 @@ private slots:
         const Place truth{lat, lon};
         StampBuilder builder;
         builder.start(kNow);
-        // A ring of eight around the truth, in an order that is no walk; the mean is the truth.
-        for (const int i : {0, 4, 2, 6, 1, 5, 3, 7}) {
+        // Two rings of eight around the truth, in an order that is no walk; the mean is the truth.
+        for (const int i : {0, 4, 2, 6, 1, 5, 3, 7, 0, 4, 2, 6, 1, 5, 3, 7}) {
             const double angle = i * std::acos(-1.0) / 4.0;
             const auto at = kNow + builder.taken() * 1000;
             builder.add(fixNear(truth, 2 * std::cos(angle), 2 * std::sin(angle), 5.0, at), at);
         }
-        QCOMPARE(builder.taken(), 8);
+        QCOMPARE(builder.taken(), 16);
         const auto stamp = builder.stamp(kNow + 8000);
         QVERIFY(stamp);
         const double offM = distanceM(truth, {stamp->latitudeDeg, stamp->longitudeDeg});
         QVERIFY2(offM < 0.01, qPrintable(QString::number(offM)));
         QVERIFY(std::abs(stamp->longitudeDeg) <= 180.0);
         QVERIFY(!stamp->moving);
-        QCOMPARE(builder.progress(kNow + 8000), StampBuilder::Progress::GoodEnough);
+        QCOMPARE(builder.progress(kNow + 16'000), StampBuilder::Progress::GoodEnough);
     }
 
     void accuracyFollowsTheDocumentedFormula() {
@@ -222,8 +222,8 @@ private slots:
         builder.start(kNow);
         for (int i = 0; i < 8; ++i)
             builder.add(fixAt(50, 4, 6.0, kNow + i), kNow + i);
-        // All in one place: 6 * sqrt(1/2 + 1/16) = 4.5 by hand.
-        QVERIFY(std::abs(builder.stamp(kNow + 8)->accuracyM - 4.5) < 1e-9);
+        // All in one place: 6 * sqrt(4/5 + 1/40) = 5.449771 by hand.
+        QVERIFY(std::abs(builder.stamp(kNow + 8)->accuracyM - 5.449771) < 1e-6);
     }
 
     void aLoneJumpIsLeftOut() {
@@ -240,8 +240,17 @@ private slots:
         QCOMPARE(stamp->fixesSkipped, 1);
         QCOMPARE(builder.skipped().jumped, 1);
         QVERIFY(distanceM(here, {stamp->latitudeDeg, stamp->longitudeDeg}) < 1.0);
-        // Seven good ones are not yet eight.
-        QCOMPARE(builder.progress(kNow + 8), StampBuilder::Progress::Collecting);
+    }
+
+    void enoughIsCountedWithoutTheJumps() {
+        StampBuilder builder;
+        builder.start(kNow);
+        const Place here{50, 4};
+        for (int i = 0; i < 16; ++i) {
+            QCOMPARE(builder.progress(kNow + i), StampBuilder::Progress::Collecting);
+            builder.add(fixNear(here, i == 3 ? 600.0 : 0.0, 0, 5.0, kNow + i), kNow + i);
+        }
+        QCOMPARE(builder.progress(kNow + 16), StampBuilder::Progress::GoodEnough);
     }
 
     void swappedSignsAreAJump() {
