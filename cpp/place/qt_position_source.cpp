@@ -237,7 +237,10 @@ public:
             return tell(Problem::NoFixYet,
                         tr("This device has not found its place yet. It needs a clear view of the sky."));
         case QGeoPositionInfoSource::AccessError:
-            return lose(Problem::Denied, tr("This device does not let the program know its position."));
+            return lose(
+                Problem::Denied,
+                tr("This device does not tell the program where it is: the position service is missing, "
+                   "or it is not allowed."));
         case QGeoPositionInfoSource::ClosedError:
             return lose(Problem::Closed, tr("The position service has ended. It is tried again."));
         default:
@@ -264,6 +267,7 @@ public:
         fix.source = name.toStdString();
         patience.start();
         lastProblem.reset();
+        retryMs = kFirstRetryMs;
         emit q->fixReceived(fix);
     }
 
