@@ -86,8 +86,8 @@ int answerEachRow(const Arguments& arguments, Streams& streams, std::vector<Colu
             answers.good(others, known->second.cells, known->second.note);
         } catch (const RowError& error) {
             answers.bad(others, {}, error.what());
-        } catch (const std::domain_error& error) {
-            answers.bad(others, {}, "Row " + std::to_string(table.row()) + ": " + error.what());
+        } catch (const std::exception& error) {
+            answers.bad(others, {}, "Row " + std::to_string(table.row()) + ": " + sentence(error));
         }
     }
     return answers.finish();
@@ -129,8 +129,8 @@ public:
                 m_group.take(row);
         } catch (const RowError& error) {
             addTrouble(error.what());
-        } catch (const std::domain_error& error) {
-            addTrouble("Row " + std::to_string(row.row()) + ": " + error.what());
+        } catch (const std::exception& error) {
+            addTrouble("Row " + std::to_string(row.row()) + ": " + sentence(error));
         }
     }
 
@@ -152,8 +152,8 @@ public:
                 addNote(answer.note, m_warning);
                 m_answers.good(m_others, CsvLine().add(m_name).addReady(answer.cells).text(), answer.note);
                 return;
-            } catch (const std::domain_error& error) {
-                m_trouble = error.what();
+            } catch (const std::exception& error) {
+                m_trouble = sentence(error);
             }
         }
         addNote(m_trouble, m_warning);
@@ -205,6 +205,13 @@ int answerTogether(const Arguments& arguments, Streams& streams, std::vector<Col
     }
     together.end();
     return answers.finish();
+}
+
+std::string sentence(const std::exception& error) {
+    const std::string said = error.what();
+    const bool ours =
+        dynamic_cast<const std::domain_error*>(&error) && !said.starts_with("Error in function");
+    return ours ? said : "These figures are beyond what can be computed.";
 }
 
 void addNote(std::string& note, std::string_view more) {

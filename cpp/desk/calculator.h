@@ -71,13 +71,16 @@ class Group {
 public:
     virtual ~Group() = default;
     virtual void clear() = 0;
-    virtual void take(const Table& row) = 0; // throws RowError or std::domain_error
-    virtual Answer answer() = 0;             // without the name; throws std::domain_error
+    virtual void take(const Table& row) = 0; // throws RowError or what mites/ throws
+    virtual Answer answer() = 0;             // without the name; throws what mites/ throws
 };
 int answerTogether(const Arguments& arguments, Streams& streams, std::vector<Column> columns,
                    std::size_t nameColumn, std::vector<std::string> results, Group& group);
 
-// "a; b" or the one that is not empty.
+// What an error says, as a sentence for people: a library's own words say nothing to a keeper.
+std::string sentence(const std::exception& error);
+
+// Another sentence behind those there are.
 void addNote(std::string& note, std::string_view more);
 
 // Lines of --help for the columns.

@@ -119,8 +119,8 @@ int run(const Arguments& arguments, Streams& streams) {
     settings.recoverySd = arguments.number("--recovery-sd", 0, 0.5);
     settings.scoopSharedSd = arguments.number("--scoop-shared-sd", 0, 5);
     settings.model.jarShape = arguments.number("--jar-shape", 0.01, 1e300, true);
-    settings.model.prior.mean = arguments.number("--growth-mean", -1, 1);
-    settings.model.prior.sd = arguments.number("--growth-sd", 0, 1, false, false);
+    settings.model.prior.mean = arguments.number("--growth-mean", -0.5, 0.5);
+    settings.model.prior.sd = arguments.number("--growth-sd", 0, 0.05, false, false);
     Colony colony(settings);
     return answerTogether(arguments, streams, columns(), kColony,
                           {"colony", "washes", "growth_mean", "growth_sd", "load_now_q05", "load_now_q50",

@@ -118,9 +118,9 @@ int run(const Arguments& arguments, Streams& streams) {
         } catch (const RowError& error) {
             answers.bad(others, {std::string(table.cell(kScenario)), std::string(table.cell(kGrowth))},
                         error.what());
-        } catch (const std::domain_error& error) {
+        } catch (const std::exception& error) {
             answers.bad(others, {std::string(table.cell(kScenario)), std::string(table.cell(kGrowth))},
-                        "Row " + std::to_string(table.row()) + ": " + error.what());
+                        "Row " + std::to_string(table.row()) + ": " + sentence(error));
         }
     }
     return answers.finish();
