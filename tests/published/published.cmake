@@ -17,3 +17,8 @@ foreach(what washes growth stop_rule)
         COMMAND ${CMAKE_CURRENT_SOURCE_DIR}/in_r/run.sh ${CMAKE_CURRENT_SOURCE_DIR}/in_r/${what}.R
         $<TARGET_FILE:halfcup-desk> $<TARGET_FILE:stop_rule_rows> LABELS published r)
 endforeach()
+
+# What a page for people prints is what the program says.
+halfcup_script_test(published_page
+    COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_SOURCE_DIR}/page_figures.py $<TARGET_FILE:halfcup-desk>
+    ${CMAKE_SOURCE_DIR} LABELS published)
