@@ -3,3 +3,5 @@
 foreach(part classic constants efficacy field growth law season small stop wash yard)
     halfcup_test(mites_${part} SOURCES mites_${part}.cpp mites_tables.h LIBRARIES Halfcup::mites LABELS unit)
 endforeach()
+# Ten seconds and more of sums and simulations.
+halfcup_test(mites_coverage SOURCES mites_coverage.cpp mites_tables.h LIBRARIES Halfcup::mites LABELS unit TIMEOUT 600)
