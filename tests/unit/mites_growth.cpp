@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "mites/growth.h"
+#include "mites/growth_likelihood.h"
 #include "mites/growth_pooled.h"
 #include "mites/season_model.h"
 #include "mites/wash_load.h"
@@ -258,6 +259,29 @@ private slots:
         REFUSES(good.chanceCrossed(3, -1));
         REFUSES(good.chanceCrossed(kNaN, 1));
         REFUSES(good.crossingQuantile(3, 1));
+    }
+    void
+    likelihoodByHand() { // two washes: Poisson sum and Jeffreys' half logarithm; the grid's row is the same
+        GrowthModel model = narrow(kInfinity);
+        const Series poisson = prepareSeries(series({{0, 2}, {30, 4}}, 0), model);
+        QCOMPARE(poisson.refDay, 15.0);
+        const double m1 = 2.85 * std::exp(0.5 - 0.3);
+        const double m2 = 2.85 * std::exp(0.5 + 0.3);
+        NEAR(logSeries(poisson, 0.02, 0.5),
+             2 * std::log(m1) - m1 + 4 * std::log(m2) - m2 + 0.5 * std::log(m1 + m2), 1e-12, "Poisson");
+        model.jarShape = 7;
+        const Series jars = prepareSeries(series({{0, 2}, {30, 4}}), model);
+        NEAR(jars.washes[0].shape, 1 / (1.0 / 7 + 0.01), 1e-12, "own spread joins the jar's");
+        const double growth = 0.02;
+        const EtaGrid grid = etaGrid(jars, std::span(&growth, 1));
+        double top = 0;
+        const std::vector<double> row = seriesRow(jars, growth, grid, &top);
+        QCOMPARE(row.size(), grid.count);
+        for (const std::size_t i : {std::size_t{0}, grid.count / 3, grid.count - 1})
+            NEAR(std::log(row[i]) + top,
+                 logSeries(jars, growth, grid.low + grid.step * static_cast<double>(i)), 1e-9,
+                 static_cast<int>(i));
+        QVERIFY(row.front() < 1e-12 && row.back() < 1e-12);
     }
     void pooledByHand() {
         // Without data R and r_j are their priors; with one colony r_1 is the plain model of sd sqrt(w^2 +

@@ -139,6 +139,11 @@ private slots:
         NEAR(growth(GrowthBand::Low), 0.011, 1e-8, "low");
         NEAR(growth(GrowthBand::High), 0.031, 1e-8, "high");
     }
+    void bandsAreFactors() {
+        QCOMPARE(growthBandFactor(GrowthBand::Base), 1.0);
+        NEAR(growthBandFactor(GrowthBand::Low), .803, 5e-4, "as printed with the method");
+        NEAR(growthBandFactor(GrowthBand::High), 1.237, 5e-4, "as printed with the method");
+    }
     void septemberColonies() { // 29 % on adult bees seen, mean of 47 colonies; issue: 0.27 to 0.32
         const Table table("field/colonies-september-2020.csv");
         NEED_TABLE(table);

@@ -3,6 +3,7 @@
 
 // One wash, several jars, the yard-informed load.
 #include "mites/between_colonies.h"
+#include "mites/checks.h"
 #include "mites/informed_load.h"
 #include "mites/replicate_jars.h"
 #include "mites/scoop.h"
@@ -170,6 +171,14 @@ private slots:
         REFUSES(load.cumulative(kNaN));
         LoadPosterior({1000000000, 1e9, 5, 1, 0, 0.01}); // the ends of the ranges are good
         LoadPosterior({0, 300, 0.1, 1, 0, 0.0101});
+    }
+    void checksAloneRefuseToo() {
+        REFUSES(checkWash({-1, 300, 0.1}));
+        REFUSES(checkJarShape(0));
+        REFUSES(checkRecovery(0.9, 0.3));
+        REFUSES(checkRecovery(0.01, 0.0985)); // hardly above nothing: a Beta without a usable width
+        REFUSES(require(false, "This has to be a sentence."));
+        checkWash({9, 300, 0.1, 0.95, 0.03, 7});
     }
     void cautionsAreSaid() {
         const auto said = [](const Wash& wash, const LoadEstimate& e, Caution caution) {
