@@ -13,6 +13,11 @@ namespace {
 
 enum Cell : std::size_t { kMites, kBees, kBeesCv, kRecovery, kRecoverySd, kJarShapeCell, kLine };
 
+constexpr const char* kColumnsOut = R"(
+Columns out: load_q05, load_q50, load_q95 (mites per 100 bees: ends and middle of the 90 % range),
+chance_over (that the true load is over the line), standing, note.
+)";
+
 std::vector<Column> columns() {
     return {
         {"mites", "mites counted, a whole number", true},
@@ -84,10 +89,7 @@ Verb assessVerb() {
     return {.name = "assess",
             .summary = "The load of each wash, and what it means against a line.",
             .usage = "[FILE]",
-            .help = csvHelp() + columnHelp(columns()) +
-                    "\nColumns out: load_q05, load_q50, load_q95 (mites per 100 bees: ends and middle of the "
-                    "90 % range),\n"
-                    "chance_over (that the true load is over the line), standing, note.\n",
+            .help = csvHelp() + columnHelp(columns()) + kColumnsOut,
             .run = [](const Arguments& arguments, Streams& streams) {
                 return answerEachRow(arguments, streams, columns(),
                                      {"load_q05", "load_q50", "load_q95", "chance_over", "standing"}, assess);

@@ -229,13 +229,12 @@ std::string columnHelp(const std::vector<Column>& columns) {
 }
 
 std::string csvHelp() {
-    return "Reads CSV (RFC 4180) from FILE or standard input: the first row names the columns, in any order; "
-           "the\n"
-           "decimal mark is a point; an empty cell means the default. Columns it does not know are handed "
-           "through in\n"
-           "front. Writes CSV. A row that cannot be used comes out with empty results and a sentence in "
-           "\"note\" that\n"
-           "names row (the header is 1) and column; the exit code is then 1.\n\n";
+    return R"(Reads CSV (RFC 4180) from FILE or standard input. The first row names the columns, in any order. The decimal
+mark is a point, an empty cell means the default. Columns it does not know are handed through in front. Writes
+CSV. Where a row is no good its results stay empty and "note" says what is wrong, with row (the header is 1) and
+column; the program then ends with exit code 1.
+
+)";
 }
 
 } // namespace halfcup::desk

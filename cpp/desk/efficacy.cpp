@@ -25,6 +25,11 @@ enum Cell : std::size_t {
     kJarShapeCell
 };
 
+constexpr const char* kColumnsOut = R"(
+Columns out, as fractions, which may be negative: efficacy_point (Henderson & Tilton where there is
+an untreated colony), efficacy_q05, efficacy_q50, efficacy_q95, chance_over_90, note.
+)";
+
 std::vector<Column> columns() {
     return {{"before_mites", "mites counted before the treatment, a whole number", true},
             {"before_bees", "bees washed then; default: a half cup, 302.17"},
@@ -92,10 +97,7 @@ Verb efficacyVerb() {
     return {.name = "efficacy",
             .summary = "Did a treatment work: the share of the mites it took away, with its range.",
             .usage = "[FILE]",
-            .help = csvHelp() + columnHelp(columns()) +
-                    "\nColumns out, as fractions, which may be negative: efficacy_point (Henderson & Tilton "
-                    "where there is\n"
-                    "an untreated colony), efficacy_q05, efficacy_q50, efficacy_q95, chance_over_90, note.\n",
+            .help = csvHelp() + columnHelp(columns()) + kColumnsOut,
             .run = [](const Arguments& arguments, Streams& streams) {
                 return answerEachRow(
                     arguments, streams, columns(),

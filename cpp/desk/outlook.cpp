@@ -20,6 +20,13 @@ constexpr Bounds kDayBounds{-1e6, 1e6, true, false};
 // Beyond this a crossing is told in words; the figure stands in its cell all the same.
 constexpr double kFarDays = 365;
 
+constexpr const char* kColumnsOut = R"(
+Columns out, a row a colony: colony, washes, growth_mean, growth_sd (a day), load_now_q05/50/95,
+load_30d_q05/50/95 (mites per 100 bees), chance_now (over the line on the day of the last wash),
+chance_14d, chance_30d, chance_60d (over it at some time until then), cross_day_q10/50/90 (days from
+the last wash; 0 now, inf never), note.
+)";
+
 std::vector<Column> columns() {
     return {{"colony", "name; all rows of one colony together, all since its last treatment", true},
             {"day", "day of the wash, a number from any one origin", true},
@@ -137,14 +144,7 @@ Verb outlookVerb() {
         .name = "outlook",
         .summary = "Growth since the last treatment, the load ahead and when the line is crossed.",
         .usage = "[OPTIONS] [FILE]",
-        .help = csvHelp() + columnHelp(columns()) +
-                "\nColumns out, a row a colony: colony, washes, growth_mean, growth_sd (a day), "
-                "load_now_q05/50/95,\n"
-                "load_30d_q05/50/95 (mites per 100 bees), chance_now (over the line on the day of the last "
-                "wash),\n"
-                "chance_14d, chance_30d, chance_60d (over it at some time until then), cross_day_q10/50/90 "
-                "(days from\n"
-                "the last wash; 0 now, inf never), note.\n",
+        .help = csvHelp() + columnHelp(columns()) + kColumnsOut,
         .options = {{"--line", numberText(kTradeLine), "the line, mites per 100 bees"},
                     {"--jar-shape", numberText(mites::kJarShape), "differences between jars; inf for none"},
                     {"--growth-mean", numberText(mites::kGrowthMean),

@@ -16,6 +16,13 @@ enum Cell : std::size_t { kScenario, kGrowth, kWashDate, kLoad, kTreatments, kCa
 constexpr Bounds kLoadBounds{0, 1e6, true, false};
 constexpr int kMostSeasonDays = 3650;
 
+constexpr const char* kColumnsOut = R"(
+Columns out, a row a date: scenario, growth, date, load (mites per 100 bees), mites_on_bees, mites_total,
+share_on_bees, note. "whole" is the share of all mites a treatment takes away by its end, "phoretic" the
+share of those on the bees. The colony's bees and brood through the year are usual figures of the
+northern temperate zone.
+)";
+
 std::vector<Column> columns() {
     return {{"scenario", "a name, handed through"},
             {"growth", "low, base or high; default base"},
@@ -132,14 +139,7 @@ Verb seasonVerb() {
     return {.name = "season",
             .summary = "Mites on the bees and in the brood through a season, with and without treatments.",
             .usage = "[OPTIONS] [FILE]",
-            .help = csvHelp() + columnHelp(columns()) +
-                    "\nColumns out, a row a date: scenario, growth, date, load (mites per 100 bees), "
-                    "mites_on_bees, mites_total,\n"
-                    "share_on_bees, note. \"whole\" is the share of all mites a treatment takes away by its "
-                    "end, \"phoretic\" the\n"
-                    "share of those on the bees. The colony's bees and brood through the year are usual "
-                    "figures of the\n"
-                    "northern temperate zone.\n",
+            .help = csvHelp() + columnHelp(columns()) + kColumnsOut,
             .options = {{"--hemisphere", "north", "north or south; the south's year runs half a year later"}},
             .run = run};
 }

@@ -12,6 +12,12 @@ namespace {
 
 enum Cell : std::size_t { kYard, kColonies, kMites, kBees, kBeesCv };
 
+constexpr const char* kColumnsOut = R"(
+Columns out, a row a yard: yard, washed, mean_q05, mean_q50, mean_q95 (mites per 100 bees), chance_over
+(that the yard's mean is over the line), note. The colonies washed have to be chosen at random, or be
+all there are: no formula repairs a choice of the strongest.
+)";
+
 std::vector<Column> columns() {
     return {{"yard", "name; all rows of one yard together, one row a colony washed", true},
             {"colonies", "how many colonies stand there, the same number in each of the yard's rows", true},
@@ -91,12 +97,7 @@ Verb yardVerb() {
         .name = "yard",
         .summary = "The mean load of a yard from washes of some of its colonies, or all.",
         .usage = "[OPTIONS] [FILE]",
-        .help = csvHelp() + columnHelp(columns()) +
-                "\nColumns out, a row a yard: yard, washed, mean_q05, mean_q50, mean_q95 (mites per 100 "
-                "bees), chance_over\n"
-                "(that the yard's mean is over the line), note. The colonies washed have to be chosen at "
-                "random, or be\n"
-                "all there are: no formula repairs a choice of the strongest.\n",
+        .help = csvHelp() + columnHelp(columns()) + kColumnsOut,
         .options = {{"--line", numberText(kTradeLine), "the line, mites per 100 bees"},
                     {"--jar-shape", numberText(mites::kJarShape), "differences between jars; inf for none"},
                     {"--recovery", "1", "share of the mites that is found"},

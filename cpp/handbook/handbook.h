@@ -26,7 +26,7 @@ namespace halfcup::handbook {
 
 // How well a value is known; shown beside every value.
 enum class Mark {
-    Published,      // read in the source or its abstract
+    Published,      // the source itself, or its summary, was read
     Quoted,         // read in a second source that quotes it
     FromMemory,     // published, but not read again: to be checked before it decides anything
     CommonPractice, // beekeepers do so; nobody measured it

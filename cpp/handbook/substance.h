@@ -4,10 +4,10 @@
 
 // The active substances of the handbook (topic "substances") as values to compute with.
 //
-// Each field is read from the entries of one subject; `source(property)` gives the entry behind a field, to
-// be shown beside whatever was computed from it. A field the handbook does not give is empty and must not be
-// treated as "no limit": say that nothing is known. The label of the product in the hand outranks all of it.
-// Errors: HandbookError where an entry's words are none of those expected.
+// Each field is read from the entries of one subject; Handbook::find(id, property) gives the entry behind it,
+// to be shown beside what was computed. An empty field means that the handbook is silent, which is not "no
+// limit": say so. What a label says outranks all of this. Errors: HandbookError where an entry's words are
+// none of those expected.
 #include "handbook/handbook.h"
 
 namespace halfcup::handbook {
@@ -16,11 +16,11 @@ enum class Allowed { No, Yes, ByLabel };
 enum class UnderCappings { No, Yes, LongContact }; // LongContact: not under them, but there when bees hatch
 
 struct Substance {
-    std::string
-        id; // "formic-acid", "oxalic-acid", "oxalic-acid-carrier", "thymol", "hop-acids", "amitraz", ...
+    // "formic-acid", "oxalic-acid", "oxalic-acid-carrier", "thymol", "hop-acids", "amitraz", "coumaphos", ...
+    std::string id;
     std::string name; // plain words
-    // "IRAC 19" and so on; empty: no class number (never invented). Rotation: do not repeat the class used
-    // last; without a class number, do not repeat the substance itself (rotationGroup()).
+    // "IRAC 19" and so on; empty where nobody gave it a number, and then none is made up. Rotation changes
+    // the class; where there is none, the substance (rotationGroup()).
     std::string modeOfAction;
     std::string active; // what rotates together: both oxalic entries are "oxalic acid"
     std::optional<double> dailyHighLowC, dailyHighHighC;       // limits for the day's highest temperature, C
