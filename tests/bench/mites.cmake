@@ -7,7 +7,7 @@ foreach(program coverage_study mites_speed)
     target_link_libraries(${program} PRIVATE Halfcup::mites)
 endforeach()
 # The whole of the ranges, fewer yards; coverage_study without arguments is the full study.
-halfcup_script_test(mites_coverage COMMAND coverage_study 20000 400 LABELS bench TIMEOUT 300)
+halfcup_script_test(mites_coverage_study COMMAND coverage_study 20000 400 LABELS bench TIMEOUT 300)
 halfcup_script_test(mites_speed
     COMMAND mites_speed ${HALFCUP_RSCRIPT} ${CMAKE_CURRENT_SOURCE_DIR}/mites_speed.R LABELS bench TIMEOUT 300)
 set_tests_properties(mites_speed PROPERTIES RUN_SERIAL ON)
