@@ -18,7 +18,7 @@ RowButton {
     property bool showsStanding: false // its mark at the end
 
     text: row.title
-    spoken: [row.title, row.detail, row.note].filter(part => part !== "").join(". ")
+    spoken: row.title + (row.detail ? ". " + row.detail : "") + (row.note ? ". " + row.note : "")
     Accessible.role: row.pickable ? Accessible.RadioButton : Accessible.Button
     Accessible.checkable: row.pickable
     Accessible.checked: row.chosen

@@ -4,7 +4,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Halfcup
-import Halfcup.Touch
 
 // Something to read: its name, and what it is.
 Column {

@@ -4,7 +4,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Halfcup
-import Halfcup.Touch
 
 // Says that there is more than the page shows, in a strip of its own so that it covers nothing.
 Item {
