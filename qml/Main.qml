@@ -26,95 +26,52 @@ ApplicationWindow {
         onActivated: message.visible ? window.app.messages.dismiss() : (pages.item as PageBase).goBack()
     }
 
+    // Qt 6.4 cannot load a bound inline component through a Loader, so the pages are loaded as files.
+    function fileOf(page: int): string {
+        switch (page) {
+        case Navigator.Yards:
+            return "yards/YardsPage.qml";
+        case Navigator.YardEdit:
+            return "yards/YardEditPage.qml";
+        case Navigator.Wash:
+            return "wash/WashPage.qml";
+        case Navigator.Answer:
+            return "answer/AnswerPage.qml";
+        case Navigator.Colony:
+            return "colony/ColonyPage.qml";
+        case Navigator.Share:
+            return "share/SharePage.qml";
+        case Navigator.Setup:
+            return "setup/SetupPage.qml";
+        case Navigator.Sources:
+            return "sources/SourcesPage.qml";
+        default:
+            return "here/HerePage.qml";
+        }
+    }
+
     Loader {
         id: pages
+
+        readonly property int page: window.app.navigator.page
+
+        function show() {
+            pages.setSource(Qt.resolvedUrl(window.fileOf(pages.page)), {
+                "app": window.app
+            });
+        }
 
         objectName: "pages"
         anchors.fill: parent
         focus: !message.visible
         visible: !message.visible
-        sourceComponent: {
-            switch (window.app.navigator.page) {
-            case Navigator.Yards:
-                return yards;
-            case Navigator.YardEdit:
-                return yardEdit;
-            case Navigator.Wash:
-                return wash;
-            case Navigator.Answer:
-                return answer;
-            case Navigator.Colony:
-                return colony;
-            case Navigator.Share:
-                return share;
-            case Navigator.Setup:
-                return setup;
-            case Navigator.Sources:
-                return sources;
-            default:
-                return here;
-            }
-        }
+        onPageChanged: pages.show()
+        Component.onCompleted: pages.show()
     }
 
     MessageSheet {
         id: message
 
         messages: window.app.messages
-    }
-
-    Component {
-        id: here
-        HerePage {
-            app: window.app
-        }
-    }
-    Component {
-        id: yards
-        YardsPage {
-            app: window.app
-        }
-    }
-    Component {
-        id: yardEdit
-        YardEditPage {
-            app: window.app
-        }
-    }
-    Component {
-        id: wash
-        WashPage {
-            app: window.app
-        }
-    }
-    Component {
-        id: answer
-        AnswerPage {
-            app: window.app
-        }
-    }
-    Component {
-        id: colony
-        ColonyPage {
-            app: window.app
-        }
-    }
-    Component {
-        id: share
-        SharePage {
-            app: window.app
-        }
-    }
-    Component {
-        id: setup
-        SetupPage {
-            app: window.app
-        }
-    }
-    Component {
-        id: sources
-        SourcesPage {
-            app: window.app
-        }
     }
 }

@@ -24,9 +24,21 @@ PageFrame {
     cornerText: qsTr("Setup")
     onCornerPressed: page.app.navigator.open(Navigator.Setup)
 
-    Loader {
+    HereColonies {
         anchors.fill: parent
-        sourceComponent: page.atYard ? colonies : page.noYards ? welcome : choices
+        visible: page.atYard
+        here: page.here
+    }
+
+    HereChoices {
+        anchors.fill: parent
+        visible: !page.atYard && !page.noYards
+        here: page.here
+    }
+
+    HereWelcome {
+        anchors.fill: parent
+        visible: page.noYards
     }
 
     actions: [
@@ -100,23 +112,4 @@ PageFrame {
             onClicked: page.here.lookAgain()
         }
     ]
-
-    Component {
-        id: colonies
-        HereColonies {
-            here: page.here
-        }
-    }
-
-    Component {
-        id: choices
-        HereChoices {
-            here: page.here
-        }
-    }
-
-    Component {
-        id: welcome
-        HereWelcome {}
-    }
 }

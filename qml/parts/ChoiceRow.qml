@@ -23,74 +23,13 @@ RowButton {
     Accessible.checkable: row.pickable
     Accessible.checked: row.chosen
 
-    contentItem: Item {
-        implicitHeight: words.implicitHeight
-
-        Rectangle {
-            id: ring
-
-            anchors.verticalCenter: parent.verticalCenter
-            visible: row.pickable
-            width: 4.4 * Look.pixelsPerMm
-            height: width
-            radius: width / 2
-            color: Look.page
-            border.width: Look.hairline
-            border.color: Look.ink
-
-            Rectangle {
-                anchors.centerIn: parent
-                visible: row.chosen
-                width: parent.width * 0.56
-                height: width
-                radius: width / 2
-                color: Look.ink
-            }
-        }
-
-        Column {
-            id: words
-
-            anchors.verticalCenter: parent.verticalCenter
-            anchors.left: row.pickable ? ring.right : parent.left
-            anchors.leftMargin: row.pickable ? Look.margin * 0.8 : 0
-            anchors.right: mark.visible ? mark.left : parent.right
-            anchors.rightMargin: mark.visible ? Look.margin * 0.5 : 0
-            spacing: 1
-
-            PlainText {
-                width: parent.width
-                text: row.title
-                font.weight: row.pickable && !row.chosen ? Font.Medium : Font.Bold
-                lineHeight: 1.05
-                Accessible.ignored: true
-            }
-
-            QuietText {
-                width: parent.width
-                text: row.detail
-                Accessible.ignored: true
-            }
-
-            QuietText {
-                width: parent.width
-                text: row.note
-                Accessible.ignored: true
-            }
-        }
-
-        StandingMark {
-            id: mark
-
-            anchors.verticalCenter: parent.verticalCenter
-            anchors.right: parent.right
-            visible: row.showsStanding
-            width: 6 * Look.pixelsPerMm
-            height: width
-            standing: row.standing
-            inkColor: Look.ink
-            closeColor: Look.honey
-            overColor: Look.rust
-        }
+    contentItem: ChoiceRowWords {
+        title: row.title
+        detail: row.detail
+        note: row.note
+        pickable: row.pickable
+        chosen: row.chosen
+        showsStanding: row.showsStanding
+        standing: row.standing
     }
 }

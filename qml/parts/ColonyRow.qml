@@ -25,60 +25,12 @@ RowButton {
     framed: row.chosen
     padding: row.pickable ? 10 : 4
 
-    contentItem: Item {
-        implicitHeight: Math.max(plate.implicitHeight, words.implicitHeight)
-
-        ColonyPlate {
-            id: plate
-
-            anchors.verticalCenter: parent.verticalCenter
-            label: row.label
-            filled: row.isDue
-        }
-
-        Column {
-            id: words
-
-            anchors.verticalCenter: parent.verticalCenter
-            anchors.left: plate.right
-            anchors.leftMargin: Look.margin * 0.8
-            anchors.right: mark.left
-            anchors.rightMargin: Look.margin * 0.5
-            spacing: 1
-
-            PlainText {
-                width: parent.width
-                text: row.headline
-                font.bold: true
-                lineHeight: 1.05
-                Accessible.ignored: true
-            }
-
-            QuietText {
-                width: parent.width
-                text: row.loadLine
-                Accessible.ignored: true
-            }
-
-            QuietText {
-                width: parent.width
-                text: row.dueLine
-                color: row.isDue ? Look.ink : Look.quietInk
-                Accessible.ignored: true
-            }
-        }
-
-        StandingMark {
-            id: mark
-
-            anchors.verticalCenter: parent.verticalCenter
-            anchors.right: parent.right
-            width: 6 * Look.pixelsPerMm
-            height: width
-            standing: row.standing
-            inkColor: Look.ink
-            closeColor: Look.honey
-            overColor: Look.rust
-        }
+    contentItem: ColonyRowWords {
+        label: row.label
+        headline: row.headline
+        loadLine: row.loadLine
+        dueLine: row.dueLine
+        standing: row.standing
+        isDue: row.isDue
     }
 }

@@ -11,37 +11,12 @@ PressButton {
     id: control
 
     implicitWidth: Look.mainHeight
-    implicitHeight: Math.max(Look.mainHeight, words.implicitHeight + 2 * Look.margin)
+    implicitHeight: Math.max(Look.mainHeight, implicitContentHeight + Look.margin)
 
-    contentItem: Item {
-        Column {
-            id: words
-
-            anchors.verticalCenter: parent.verticalCenter
-            x: Look.margin / 2
-            width: parent.width - Look.margin
-            spacing: 2
-
-            PlainText {
-                width: parent.width
-                text: control.text
-                color: Look.actionInk
-                font.bold: true
-                font.pixelSize: Look.buttonSize * 1.2
-                lineHeight: 1.0
-                horizontalAlignment: Text.AlignHCenter
-                Accessible.ignored: true
-            }
-
-            PlainText {
-                width: parent.width
-                text: control.detail
-                color: Look.actionInk
-                font.pixelSize: Look.smallSize
-                horizontalAlignment: Text.AlignHCenter
-                Accessible.ignored: true
-            }
-        }
+    padding: Look.margin / 2
+    contentItem: MainButtonWords {
+        text: control.text
+        detail: control.detail
     }
 
     background: Rectangle {

@@ -44,6 +44,7 @@ FocusScope {
     }
 
     MouseArea {
+        objectName: "backdrop"
         anchors.fill: parent
         Accessible.ignored: true
     }

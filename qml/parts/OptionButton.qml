@@ -14,7 +14,7 @@ PressButton {
     property bool chosen: false
 
     implicitWidth: Look.touchHeight
-    implicitHeight: Math.max(Look.touchHeight, label.implicitHeight + Look.margin)
+    implicitHeight: Math.max(Look.touchHeight, implicitContentHeight + Look.margin)
     Layout.fillWidth: true
     Layout.fillHeight: true
     Layout.preferredWidth: 1
@@ -23,41 +23,9 @@ PressButton {
     Accessible.checkable: true
     Accessible.checked: control.chosen
 
-    contentItem: Item {
-        Rectangle {
-            id: dot
-
-            x: Look.margin * 0.8
-            anchors.verticalCenter: parent.verticalCenter
-            width: 3.4 * Look.pixelsPerMm
-            height: width
-            radius: width / 2
-            color: Look.page
-            border.width: Look.hairline
-            border.color: Look.ink
-
-            Rectangle {
-                anchors.centerIn: parent
-                width: parent.width * 0.56
-                height: width
-                radius: width / 2
-                color: Look.ink
-                visible: control.chosen
-            }
-        }
-
-        PlainText {
-            id: label
-
-            anchors.verticalCenter: parent.verticalCenter
-            anchors.left: dot.right
-            anchors.leftMargin: Look.margin * 0.5
-            anchors.right: parent.right
-            anchors.rightMargin: 4
-            text: control.text
-            font.weight: control.chosen ? Font.Bold : Font.Medium
-            Accessible.ignored: true
-        }
+    contentItem: OptionButtonWords {
+        text: control.text
+        chosen: control.chosen
     }
 
     background: Rectangle {

@@ -59,9 +59,10 @@ PageBase {
             anchors.left: parent.left
             anchors.right: parent.right
             anchors.top: header.bottom
-            anchors.topMargin: Look.margin * 0.8
+            // What scrolls up to a button of the header keeps its distance.
+            anchors.topMargin: page.hasBack && page.title !== "" ? Look.margin * 0.8 : Look.gap
             anchors.bottom: actionColumn.top
-            anchors.bottomMargin: actionColumn.height > 0 ? Look.margin : 0
+            anchors.bottomMargin: actionColumn.height > 0 ? Look.gap : 0
         }
 
         Column {

@@ -21,10 +21,10 @@ T.AbstractButton {
     Accessible.role: Accessible.Button
     Accessible.name: control.spoken
     Accessible.description: control.detail
-    Accessible.onPressAction: control.click()
+    Accessible.onPressAction: control.clicked()
 
-    Keys.onReturnPressed: control.click()
-    Keys.onEnterPressed: control.click()
+    Keys.onReturnPressed: control.clicked()
+    Keys.onEnterPressed: control.clicked()
 
     Rectangle {
         anchors.fill: parent

@@ -22,6 +22,7 @@ FocusScope {
 
     // What lies under it must not be touched through it.
     MouseArea {
+        objectName: "backdrop"
         anchors.fill: parent
         Accessible.ignored: true
     }
@@ -35,7 +36,7 @@ FocusScope {
         anchors.fill: parent
         anchors.margins: Look.margin
         anchors.topMargin: Look.margin * 1.5
-        anchors.bottomMargin: actionColumn.height + 2 * Look.margin
+        anchors.bottomMargin: actionColumn.height + Look.margin + Look.gap
 
         TitleText {
             width: parent.width

@@ -15,26 +15,21 @@ PressButton {
     property real fontSize: Look.buttonSize * 0.9
 
     implicitWidth: Look.touchHeight
-    implicitHeight: Math.max(Look.touchHeight, label.implicitHeight + Look.margin)
+    implicitHeight: Math.max(Look.touchHeight, implicitContentHeight + Look.margin)
     Layout.fillWidth: true
     Layout.fillHeight: true
     Layout.preferredWidth: 1
     Layout.minimumWidth: Look.touchHeight
 
-    contentItem: Item {
-        PlainText {
-            id: label
-
-            anchors.verticalCenter: parent.verticalCenter
-            x: 4
-            width: parent.width - 8
-            text: control.text
-            color: control.enabled ? Look.ink : Look.quietInk
-            font.pixelSize: control.fontSize
-            font.weight: Font.Medium
-            horizontalAlignment: Text.AlignHCenter
-            Accessible.ignored: true
-        }
+    padding: 4
+    contentItem: PlainText {
+        text: control.text
+        color: control.enabled ? Look.ink : Look.quietInk
+        font.pixelSize: control.fontSize
+        font.weight: Font.Medium
+        horizontalAlignment: Text.AlignHCenter
+        verticalAlignment: Text.AlignVCenter
+        Accessible.ignored: true
     }
 
     background: Rectangle {

@@ -23,7 +23,7 @@ Column {
         fieldName: "positionSource"
         inputMethodHints: Qt.ImhNoAutoUppercase | Qt.ImhNoPredictiveText
         text: root.setup.positionSource
-        onAccepted: use.click()
+        onAccepted: use.clicked()
     }
 
     ProblemText {

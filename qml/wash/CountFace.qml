@@ -39,54 +39,56 @@ FocusScope {
         Keys.onReturnPressed: event => event.isAutoRepeat ? false : face.count.tap()
         Keys.onEnterPressed: event => event.isAutoRepeat ? false : face.count.tap()
 
+        Column {
+            id: hints
+
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Look.margin * 0.8
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.leftMargin: Look.margin * 0.8
+            anchors.rightMargin: Look.margin * 0.8
+
+            PlainText {
+                width: parent.width
+                text: qsTr("Touch anywhere for each mite")
+                font.weight: Font.Medium
+                horizontalAlignment: Text.AlignHCenter
+                lineHeight: 1.05
+            }
+
+            QuietText {
+                width: parent.width
+                visible: face.count.keysWork
+                text: qsTr("or press a volume key")
+                horizontalAlignment: Text.AlignHCenter
+            }
+        }
+
+        PlainText {
+            objectName: "figure"
+            anchors.top: parent.top
+            anchors.bottom: hints.top
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.leftMargin: Look.margin
+            anchors.rightMargin: Look.margin
+            text: face.count.mites
+            font.bold: true
+            font.pixelSize: Math.min(height, 38 * Look.pixelsPerMm)
+            fontSizeMode: Text.Fit
+            minimumPixelSize: 40
+            lineHeight: 1.0
+            wrapMode: Text.NoWrap
+            horizontalAlignment: Text.AlignHCenter
+            verticalAlignment: Text.AlignVCenter
+            Accessible.name: face.count.spoken
+        }
+
         MultiPointTouchArea {
             objectName: "countTouch"
             anchors.fill: parent
             onPressed: points => points.forEach(() => face.count.tap())
         }
-    }
-
-    Column {
-        anchors.bottom: parent.bottom
-        anchors.bottomMargin: Look.margin * 0.8
-        anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.margins: Look.margin * 0.8
-        id: hints
-
-        PlainText {
-            width: parent.width
-            text: qsTr("Touch anywhere for each mite")
-            font.weight: Font.Medium
-            horizontalAlignment: Text.AlignHCenter
-            lineHeight: 1.05
-        }
-
-        QuietText {
-            width: parent.width
-            visible: face.count.keysWork
-            text: qsTr("or press a volume key")
-            horizontalAlignment: Text.AlignHCenter
-        }
-    }
-
-    PlainText {
-        objectName: "figure"
-        anchors.top: parent.top
-        anchors.bottom: hints.top
-        anchors.left: parent.left
-        anchors.right: parent.right
-        anchors.leftMargin: Look.margin
-        anchors.rightMargin: Look.margin
-        text: face.count.mites
-        font.bold: true
-        font.pixelSize: Math.min(height, 38 * Look.pixelsPerMm)
-        fontSizeMode: Text.Fit
-        minimumPixelSize: 40
-        lineHeight: 1.0
-        wrapMode: Text.NoWrap
-        horizontalAlignment: Text.AlignHCenter
-        verticalAlignment: Text.AlignVCenter
-        Accessible.name: face.count.spoken
     }
 }

@@ -12,8 +12,6 @@ WashStep {
 
     readonly property ScoopController scoop: step.wash.scoop
 
-    signal sourcesWanted
-
     objectName: "scoopStep"
     title: qsTr("Scoop the bees")
 
@@ -64,7 +62,10 @@ WashStep {
                 objectName: "sources"
                 fontSize: Look.bodySize
                 text: qsTr("Where this comes from")
-                onClicked: step.sourcesWanted()
+                onClicked: {
+                    step.app.sources.show("scoop");
+                    step.app.navigator.open(Navigator.Sources);
+                }
             }
         },
         MainButton {

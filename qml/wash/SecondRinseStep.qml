@@ -47,7 +47,7 @@ WashStep {
             onClicked: step.counting = true
         },
         MainButton {
-            objectName: "mainAction"
+            objectName: "skipRinse"
             width: parent.width
             visible: !step.counting
             focus: !step.counting

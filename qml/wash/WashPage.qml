@@ -11,7 +11,6 @@ PageBase {
     id: page
 
     required property App app
-    readonly property WashController wash: page.app.wash
 
     objectName: "washPage"
 
@@ -19,83 +18,41 @@ PageBase {
         (steps.item as PageBase).goBack();
     }
 
+    function fileOf(step: int): string {
+        switch (step) {
+        case WashController.Safety:
+            return "SafetyStep.qml";
+        case WashController.Scoop:
+            return "ScoopStep.qml";
+        case WashController.Pour:
+            return "PourStep.qml";
+        case WashController.Shake:
+            return "ShakeStep.qml";
+        case WashController.Settle:
+            return "SettleStep.qml";
+        case WashController.Count:
+            return "CountStep.qml";
+        case WashController.SecondRinse:
+            return "SecondRinseStep.qml";
+        default:
+            return "ColonyStep.qml";
+        }
+    }
+
     Loader {
         id: steps
 
+        readonly property int step: page.app.wash.step
+
+        function show() {
+            steps.setSource(Qt.resolvedUrl(page.fileOf(steps.step)), {
+                "app": page.app
+            });
+        }
+
         anchors.fill: parent
         focus: true
-        sourceComponent: {
-            switch (page.wash.step) {
-            case WashController.Safety:
-                return safety;
-            case WashController.Scoop:
-                return scoop;
-            case WashController.Pour:
-                return pour;
-            case WashController.Shake:
-                return shake;
-            case WashController.Settle:
-                return settle;
-            case WashController.Count:
-                return count;
-            case WashController.SecondRinse:
-                return secondRinse;
-            default:
-                return colony;
-            }
-        }
-    }
-
-    Component {
-        id: colony
-        ColonyStep {
-            wash: page.wash
-        }
-    }
-    Component {
-        id: safety
-        SafetyStep {
-            wash: page.wash
-        }
-    }
-    Component {
-        id: scoop
-        ScoopStep {
-            wash: page.wash
-            onSourcesWanted: {
-                page.app.sources.show("scoop");
-                page.app.navigator.open(Navigator.Sources);
-            }
-        }
-    }
-    Component {
-        id: pour
-        PourStep {
-            wash: page.wash
-        }
-    }
-    Component {
-        id: shake
-        ShakeStep {
-            wash: page.wash
-        }
-    }
-    Component {
-        id: settle
-        SettleStep {
-            wash: page.wash
-        }
-    }
-    Component {
-        id: count
-        CountStep {
-            wash: page.wash
-        }
-    }
-    Component {
-        id: secondRinse
-        SecondRinseStep {
-            wash: page.wash
-        }
+        onStepChanged: steps.show()
+        Component.onCompleted: steps.show()
     }
 }

@@ -10,7 +10,8 @@ import Halfcup.Touch
 PageFrame {
     id: step
 
-    required property WashController wash
+    required property App app
+    readonly property WashController wash: step.app.wash
 
     context: step.wash.header
     demo: step.wash.demo

@@ -27,7 +27,7 @@ Column {
         label: qsTr("Add colonies")
         hint: qsTr("A run of numbers such as 1-8, or what is on the hives: 4, B12")
         fieldName: "newColonies"
-        onAccepted: add.click()
+        onAccepted: add.clicked()
     }
 
     SideButton {
