@@ -8,8 +8,10 @@
 #include <QFile>
 #include <QFont>
 #include <QGuiApplication>
+#include <QLocale>
 #include <QQuickStyle>
 #include <QQuickWindow>
+#include <QTranslator>
 
 #include <stdexcept>
 
@@ -35,6 +37,11 @@ void prepareQuick() {
     QQuickStyle::setStyle(QStringLiteral("Basic")); // a desktop's own style changes sizes and colours
     qml_register_types_Halfcup_Touch();
     qml_register_types_Halfcup();
+    // English until there are more languages; without its file plurals read "1 mite(s)".
+    static QTranslator english;
+    if (english.load(QStringLiteral(":/halfcup/languages/halfcup_en.qm")))
+        QCoreApplication::installTranslator(&english);
+    QLocale::setDefault(QLocale(QLocale::English, QLocale().territory()));
 }
 
 handbook::Handbook builtInHandbook() {
