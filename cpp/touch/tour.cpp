@@ -70,10 +70,22 @@ private:
     }
 
     QQuickItem* find(const QString& name) {
-        for (QQuickItem* item : m_program.window()->contentItem()->findChildren<QQuickItem*>(name))
-            if (item->isVisible() && item->isEnabled())
-                return item;
+        if (QQuickItem* item = findIn(m_program.window()->contentItem(), name))
+            return item;
         throw std::runtime_error("The tour finds no \"" + name.toStdString() + "\" to touch on this page.");
+    }
+
+    /// Along what is seen, not along who owns whom: a loaded page is no QObject child of the window.
+    static QQuickItem* findIn(QQuickItem* parent, const QString& name) {
+        for (QQuickItem* item : parent->childItems()) {
+            if (!item->isVisible() || !item->isEnabled())
+                continue;
+            if (item->objectName() == name)
+                return item;
+            if (QQuickItem* found = findIn(item, name))
+                return found;
+        }
+        return nullptr;
     }
 
     Program& m_program;
