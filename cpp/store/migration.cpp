@@ -29,8 +29,15 @@ bool isEmpty(SQLite::Database& database) {
 /// would lose the newest records.
 void copyBefore(SQLite::Database& database, int version) {
     const std::string name = copyNameBefore(database.getFilename(), version);
-    std::error_code ignored;
-    std::filesystem::remove(name, ignored); // left over from a try that was cut short
+    const auto remove = [&] {
+        std::error_code ignored;
+        std::filesystem::remove(name, ignored);
+    };
+    const auto failed = [&](const std::string& technical) {
+        remove(); // half a copy helps nobody and fills the disk
+        return StoreError(StoreError::Kind::CopyFailed, technical);
+    };
+    remove(); // left over from a try that was cut short
     try {
         SQLite::Statement vacuum(database, "VACUUM INTO ?");
         vacuum.bind(1, name);
@@ -38,13 +45,13 @@ void copyBefore(SQLite::Database& database, int version) {
         SQLite::Database copy(name, SQLite::OPEN_READONLY);
         const std::string verdict = copy.execAndGet("PRAGMA integrity_check").getString();
         if (verdict != "ok")
-            throw StoreError(StoreError::Kind::CopyFailed, "the copy fails its check: " + verdict);
+            throw failed("the copy fails its check: " + verdict);
         std::filesystem::permissions(name, std::filesystem::perms::owner_read |
                                                std::filesystem::perms::owner_write);
     } catch (const SQLite::Exception& error) {
-        throw StoreError(StoreError::Kind::CopyFailed, error.what());
+        throw failed(error.what());
     } catch (const std::filesystem::filesystem_error& error) {
-        throw StoreError(StoreError::Kind::CopyFailed, error.what());
+        throw failed(error.what());
     }
 }
 
@@ -58,12 +65,17 @@ std::string copyNameBefore(const std::string& databasePath, int version) {
     return databasePath + ".before-v" + std::to_string(version);
 }
 
-void migrate(SQLite::Database& database, std::span<const Migration> steps) {
+void refuseNewer(SQLite::Database& database, std::span<const Migration> steps) {
     const int newest = steps.empty() ? 0 : steps.back().version;
     const int present = guarded([&] { return versionOf(database); });
     if (present > newest)
         throw StoreError(StoreError::Kind::Newer, "schema " + std::to_string(present) +
                                                       ", this program knows " + std::to_string(newest));
+}
+
+void migrate(SQLite::Database& database, std::span<const Migration> steps) {
+    refuseNewer(database, steps);
+    const int present = guarded([&] { return versionOf(database); });
     const bool empty = guarded([&] { return isEmpty(database); });
     if (present == 0 && !empty)
         throw StoreError(StoreError::Kind::NotOurs, "tables of another program");

@@ -22,6 +22,9 @@ struct Migration {
 /// All steps this program knows, in order, from 1.
 [[nodiscard]] std::span<const Migration> allMigrations();
 
+/// Throws StoreError::Newer where the database is ahead of the given steps; writes nothing.
+void refuseNewer(SQLite::Database& database, std::span<const Migration> steps);
+
 /// Brings the database to the newest of the given steps. Before each step, except on an empty database, a
 /// copy of the database is made beside it ("<name>.before-v<version>") and checked; where that fails nothing
 /// is changed. Each step is one transaction together with its number. Throws StoreError: Newer, CopyFailed,

@@ -22,7 +22,8 @@ constexpr int busyTimeoutMs = 3000;
 /// it take over its permissions.
 void makePrivate(const std::string& path) {
     std::error_code error;
-    if (!fs::is_directory(fs::path(path).parent_path(), error))
+    const fs::path folder = fs::path(path).parent_path();
+    if (!folder.empty() && !fs::is_directory(folder, error)) // no folder named: the working folder
         throw StoreError(StoreError::Kind::FolderMissing, "no folder for " + path);
     if (fs::exists(path, error))
         return;
@@ -36,10 +37,9 @@ void makePrivate(const std::string& path) {
 void checkOurs(SQLite::Database& database) {
     const bool empty = database.execAndGet("SELECT count(*) FROM sqlite_master").getInt() == 0;
     const int id = database.execAndGet("PRAGMA application_id").getInt();
-    if (!empty && id != applicationId)
+    const bool free = empty && id == 0;
+    if (!free && id != applicationId)
         throw StoreError(StoreError::Kind::NotOurs, "application id " + std::to_string(id));
-    if (empty)
-        database.exec("PRAGMA application_id = " + std::to_string(applicationId));
 }
 
 } // namespace
@@ -56,10 +56,17 @@ std::unique_ptr<SQLite::Database> openDatabase(const std::string& path) {
         }
         checkOurs(*database);
         // A tap is acknowledged only once it is on the disk, not in a cache that a dead battery loses.
-        database->exec("PRAGMA journal_mode = WAL");
         database->exec("PRAGMA synchronous = FULL");
         database->exec("PRAGMA foreign_keys = ON");
         return database;
+    });
+}
+
+void claim(SQLite::Database& database) {
+    guarded([&] {
+        if (database.execAndGet("PRAGMA application_id").getInt() != applicationId)
+            database.exec("PRAGMA application_id = " + std::to_string(applicationId));
+        database.exec("PRAGMA journal_mode = WAL");
     });
 }
 

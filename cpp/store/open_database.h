@@ -13,7 +13,12 @@ namespace halfcup::store {
 /// as such.
 inline constexpr int applicationId = 0x48437570;
 
-/// Opens or makes the file with the settings every Halfcup database has. Throws StoreError.
+/// Opens the file, or makes an empty one, with the settings of a connection that every Halfcup database has.
+/// Nothing is written into a file that is there: it may yet turn out to be a newer one. Throws StoreError.
 [[nodiscard]] std::unique_ptr<SQLite::Database> openDatabase(const std::string& path);
+
+/// Writes into the file that it is one of Halfcup's and keeps a write-ahead log. Comes before the first
+/// table: a file with tables and without the application id is another program's. Throws StoreError.
+void claim(SQLite::Database& database);
 
 } // namespace halfcup::store

@@ -9,6 +9,10 @@ namespace halfcup::store {
 StoreError storeErrorFrom(const SQLite::Exception& error) {
     using Kind = StoreError::Kind;
     const auto make = [&](Kind kind) { return StoreError(kind, error.what()); };
+    // The log's index beside the database could not be made larger: SQLite's word for a disk that is full
+    // just there.
+    if (error.getErrorCode() == SQLITE_IOERR_SHMSIZE || error.getExtendedErrorCode() == SQLITE_IOERR_SHMSIZE)
+        return make(Kind::DiskFull);
     switch (error.getErrorCode() & 0xFF) { // the low byte is the plain code, the rest details
     case SQLITE_NOTADB:
         return make(Kind::NotOurs);
@@ -22,9 +26,8 @@ StoreError storeErrorFrom(const SQLite::Exception& error) {
     case SQLITE_READONLY:
     case SQLITE_PERM:
     case SQLITE_AUTH:
+    case SQLITE_CANTOPEN: // the folder is there (openDatabase looks), so the log beside the file is forbidden
         return make(Kind::NotAllowed);
-    case SQLITE_CANTOPEN:
-        return make(Kind::FolderMissing);
     default:
         return make(Kind::Failed);
     }

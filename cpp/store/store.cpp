@@ -76,6 +76,8 @@ Store::Store(const std::string& path, StoreHost host, std::span<const Migration>
     : m_path(path)
     , m_host(std::move(host))
     , m_database(openDatabase(path)) {
+    refuseNewer(*m_database, steps); // before anything is written into it
+    claim(*m_database);
     migrate(*m_database, steps);
     guarded([&] { m_statements = std::make_unique<Statements>(*m_database); });
     Value device = setting("device_id");

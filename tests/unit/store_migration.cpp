@@ -1,0 +1,185 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+// From one schema to the next, with steps of the test's own: a checked copy first, all or nothing.
+#include "store_kit.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <QDir>
+#include <QFileInfo>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <array>
+#include <sys/stat.h>
+
+using namespace halfcup::records;
+using namespace halfcup::storetest;
+using halfcup::store::Migration;
+using halfcup::store::Store;
+using Trouble = halfcup::store::StoreError::Kind;
+
+namespace {
+
+QString copyPath; // of the copy before step 2, for the step to look at
+
+void first(SQLite::Database& database) {
+    halfcup::store::allMigrations().front().apply(database);
+}
+
+void second(SQLite::Database& database) {
+    // The copy is complete before the step begins: it is read here, in the middle of the step.
+    if (sql(copyPath, "SELECT count(*) FROM yard") != "1" || sql(copyPath, "PRAGMA user_version") != "1")
+        throw std::logic_error("there is no copy yet");
+    database.exec("CREATE TABLE treatment(id TEXT PRIMARY KEY NOT NULL) STRICT");
+}
+
+void third(SQLite::Database& database) {
+    database.exec("CREATE TABLE mood(id TEXT PRIMARY KEY NOT NULL) STRICT");
+}
+
+void failing(SQLite::Database& database) {
+    database.exec("CREATE TABLE treatment(id TEXT PRIMARY KEY NOT NULL) STRICT");
+    database.exec("DELETE FROM revision");
+    database.exec("this is no SQL");
+}
+
+constexpr std::array oneStep{Migration{1, &first}};
+constexpr std::array twoSteps{Migration{1, &first}, Migration{2, &second}};
+constexpr std::array threeSteps{Migration{1, &first}, Migration{2, &second}, Migration{3, &third}};
+constexpr std::array failingStep{Migration{1, &first}, Migration{2, &failing}};
+
+} // namespace
+
+class StoreMigrationTest : public QObject {
+    Q_OBJECT
+
+    std::unique_ptr<QTemporaryDir> m_folder;
+    QString m_path;
+    Host m_host;
+
+    std::unique_ptr<Store> open(std::span<const Migration> steps) {
+        return std::make_unique<Store>(m_path.toStdString(), m_host.asked(), steps);
+    }
+    std::string value(const std::string& text) const { return sql(m_path, text); }
+    QStringList names() const {
+        return QDir(m_folder->path()).entryList(QDir::Files | QDir::Dirs | QDir::NoDotAndDotDot);
+    }
+
+private slots:
+    void init() {
+        m_folder = std::make_unique<QTemporaryDir>();
+        m_path = m_folder->filePath("halfcup.db");
+        copyPath = m_path + ".before-v2";
+        m_host = {};
+    }
+
+    void newDatabaseNeedsNoCopy() {
+        QCOMPARE(halfcup::store::copyNameBefore(m_path.toStdString(), 2), copyPath.toStdString());
+        open(oneStep);
+        QCOMPARE(names(), QStringList{"halfcup.db"});
+        QCOMPARE(value("PRAGMA user_version"), std::string("1"));
+    }
+
+    void eachStepHasItsCopyAndItsNumber() {
+        addPlace(*open(oneStep));
+        QVERIFY(putBytes(copyPath, "left over from a try that was cut short"));
+        const auto store = open(threeSteps);
+        QCOMPARE(store->yards().size(), std::size_t{1});
+        QCOMPARE(value("PRAGMA user_version"), std::string("3"));
+        const QString third = m_path + ".before-v3";
+        for (const QString& copy : {copyPath, third}) {
+            QCOMPARE(sql(copy, "PRAGMA integrity_check"), std::string("ok"));
+            QCOMPARE(sql(copy, "SELECT name FROM yard"), std::string("By the ford"));
+            QCOMPARE(sql(copy, "PRAGMA application_id"), std::to_string(0x48437570)); // opens as one of ours
+            struct stat info {};
+            QCOMPARE(stat(copy.toUtf8().constData(), &info), 0);
+            QCOMPARE(info.st_mode & 07777, 0600U);
+        }
+        QCOMPARE(sql(copyPath, "SELECT count(*) FROM sqlite_master WHERE name = 'treatment'"),
+                 std::string("0"));
+        QCOMPARE(sql(third, "PRAGMA user_version"), std::string("2"));
+        QCOMPARE(store->integrityReport(), std::string("ok"));
+    }
+
+    void nothingToDoMakesNoCopy() {
+        addPlace(*open(oneStep));
+        open(oneStep);
+        QCOMPARE(names(), QStringList{"halfcup.db"});
+    }
+
+    void recordsStillInTheLogAreInTheCopy() {
+        const auto before = open(oneStep); // stays open: its records are in the log, not yet in the file
+        addPlace(*before);
+        QVERIFY(QFileInfo(m_path + "-wal").size() > 0);
+        open(twoSteps); // the step itself looks for the yard in the copy
+        QCOMPARE(sql(copyPath, "SELECT count(*) FROM yard"), std::string("1"));
+    }
+
+    void failingStepLeavesTheDatabaseAsBefore() {
+        addPlace(*open(oneStep));
+        const std::string revisions = value("SELECT count(*) FROM revision");
+        QVERIFY(troubleOf([this] { open(failingStep); }) == Trouble::Failed);
+        QCOMPARE(value("PRAGMA user_version"), std::string("1"));
+        QCOMPARE(value("SELECT count(*) FROM revision"), revisions);
+        QCOMPARE(value("SELECT count(*) FROM sqlite_master WHERE name = 'treatment'"), std::string("0"));
+        QCOMPARE(open(oneStep)->yards().size(), std::size_t{1});  // the old program still reads it
+        QCOMPARE(open(twoSteps)->yards().size(), std::size_t{1}); // and a mended one goes on
+    }
+
+    void olderProgramRefusesWhatANewerMade() {
+        addPlace(*open(oneStep));
+        open(twoSteps);
+        const QByteArray before = bytesOf(m_path);
+        QVERIFY(troubleOf([this] { open(oneStep); }) == Trouble::Newer);
+        QVERIFY(bytesOf(m_path) == before);
+    }
+
+    void withoutACopyNothingIsChanged() { // something that cannot be replaced lies in its place
+        addPlace(*open(oneStep));
+        QVERIFY(QDir(m_folder->path()).mkpath("halfcup.db.before-v2/inside"));
+        const QByteArray before = bytesOf(m_path);
+        QVERIFY(troubleOf([this] { open(twoSteps); }) == Trouble::CopyFailed);
+        QVERIFY(bytesOf(m_path) == before);
+        QCOMPARE(names(), (QStringList{"halfcup.db", "halfcup.db.before-v2"}));
+        QCOMPARE(open(oneStep)->yards().size(), std::size_t{1});
+    }
+
+    void diskTooFullForTheCopy() {
+        const int result = inChild([&] {
+            if (!mountSmallDisk(m_folder->path(), "size=32m"))
+                return skipped;
+            {
+                const auto store = open(oneStep);
+                const auto place = addPlace(*store);
+                for (int i = 0; i < 40; ++i) {
+                    Sample sample = addSample(*store, place.colony, startMs + i);
+                    sample.note = std::string(3000, 'n');
+                    store->save(sample);
+                }
+            }
+            const QByteArray before = bytesOf(m_path);
+            if (before.size() < 200'000)
+                return 2;
+            // Room for the database and its log, not for a second database.
+            const QByteArray size = "size=" + QByteArray::number(before.size() / 1024 + 150) + "k";
+            if (mount("tmpfs", m_folder->path().toUtf8().constData(), "tmpfs", MS_REMOUNT,
+                      size.constData()) != 0)
+                return skipped;
+            const auto trouble = troubleOf([&] { open(twoSteps); });
+            if (trouble != Trouble::CopyFailed)
+                return trouble ? 10 + static_cast<int>(*trouble) : 3;
+            if (bytesOf(m_path) != before)
+                return 4;
+            if (names() != QStringList{"halfcup.db"}) // no half copy that fills the disk
+                return 5;
+            return open(oneStep)->drafts().size() == 40 ? 0 : 6;
+        });
+        if (result == skipped)
+            QSKIP("This system lets the test mount no disk of its own, so no disk can be filled.");
+        QCOMPARE(result, 0);
+    }
+};
+
+QTEST_GUILESS_MAIN(StoreMigrationTest)
+#include "store_migration.moc"
