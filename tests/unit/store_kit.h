@@ -87,7 +87,7 @@ inline QByteArray bytesOf(const QString& path) {
 
 inline bool putBytes(const QString& path, const QByteArray& bytes) {
     QFile file(path);
-    return file.open(QIODevice::WriteOnly) && file.write(bytes) == bytes.size();
+    return file.open(QIODevice::WriteOnly | QIODevice::Unbuffered) && file.write(bytes) == bytes.size();
 }
 
 /// Runs SQL through the SQLite library itself, not through the store: other eyes. The first value it gives.

@@ -229,6 +229,10 @@ private slots:
         const auto draft = addSample(*store, place.colony, startMs + 40);
         const auto newerDraft = addSample(*store, other, startMs + 50);
 
+        auto removedDraft = addSample(*store, other, startMs + 60);
+        removedDraft.removed = true;
+        store->save(removedDraft);
+
         const auto latest = store->latestFinished(place.yard.id);
         QCOMPARE(latest.size(), std::size_t{1}); // the other colony has a draft alone
         QCOMPARE(latest.front().id, newest.id);
