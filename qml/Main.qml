@@ -53,6 +53,7 @@ ApplicationWindow {
     Loader {
         id: pages
 
+        property bool complete: false
         readonly property int page: window.app.navigator.page
 
         function show() {
@@ -65,8 +66,12 @@ ApplicationWindow {
         anchors.fill: parent
         focus: !message.visible
         visible: !message.visible
-        onPageChanged: pages.show()
-        Component.onCompleted: pages.show()
+        // The first one once all is there: while this is being made, nothing else can be.
+        onPageChanged: pages.complete ? pages.show() : undefined
+        Component.onCompleted: {
+            pages.complete = true;
+            pages.show();
+        }
     }
 
     MessageSheet {

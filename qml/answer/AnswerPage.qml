@@ -73,12 +73,6 @@ PageFrame {
         }
 
         PlainText {
-            objectName: "lineText"
-            width: parent.width
-            text: page.answer.lineText
-        }
-
-        PlainText {
             objectName: "chanceLine"
             width: parent.width
             text: page.answer.chanceLine
@@ -90,11 +84,10 @@ PageFrame {
             text: page.answer.ownLine
         }
 
-        SideButton {
-            objectName: "sources"
+        PlainText {
+            objectName: "lineText"
             width: parent.width
-            text: qsTr("Where this comes from")
-            onClicked: page.answer.openSources()
+            text: page.answer.lineText
         }
 
         PlainText {
@@ -102,6 +95,20 @@ PageFrame {
             width: parent.width
             text: page.answer.nextLine
             font.bold: true
+        }
+
+        SideButton {
+            objectName: "sources"
+            width: parent.width
+            text: qsTr("Where this comes from")
+            onClicked: page.answer.openSources()
+        }
+
+        SideButton {
+            objectName: "openColony"
+            width: parent.width
+            text: qsTr("This colony")
+            onClicked: page.answer.openColony()
         }
 
         LabelledField {
@@ -135,12 +142,6 @@ PageFrame {
     }
 
     actions: [
-        SideButton {
-            objectName: "openColony"
-            width: parent.width
-            text: qsTr("This colony")
-            onClicked: page.answer.openColony()
-        },
         MainButton {
             objectName: "mainAction"
             width: parent.width

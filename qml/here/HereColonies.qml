@@ -17,20 +17,6 @@ Item {
         visible: root.here.colonies.count > 0
         model: root.here.colonies
 
-        header: Column {
-            width: ListView.view ? ListView.view.width : 0
-            bottomPadding: draft.visible ? Look.gap : 0
-
-            PlainText {
-                id: draft
-
-                objectName: "draftLine"
-                width: parent.width
-                text: root.here.draftLine
-                font.bold: true
-            }
-        }
-
         delegate: ColonyRow {
             id: row
 

@@ -12,6 +12,8 @@ WashStep {
 
     readonly property ShakeController shake: step.wash.shake
     readonly property bool paused: step.shake.phase === ShakeController.Paused
+    // On a small phone the seconds need the room: Pause stands beside Stop, and the sound is left to Setup.
+    readonly property bool tight: step.height < 100 * Look.pixelsPerMm
     readonly property bool over: step.shake.phase === ShakeController.Over
 
     objectName: "shakeStep"
@@ -82,6 +84,7 @@ WashStep {
     actions: [
         SideRow {
             width: parent.width
+            visible: !step.tight
 
             SideButton {
                 objectName: "pauseShake"
@@ -96,13 +99,30 @@ WashStep {
                 onClicked: step.shake.sound = !step.shake.sound
             }
         },
-        MainButton {
-            objectName: "mainAction"
+        Row {
             width: parent.width
-            focus: true
-            text: step.shake.stopAction
-            detail: step.shake.stopDetail
-            onClicked: step.wash.endShake()
+            spacing: Look.gap
+
+            SideButton {
+                objectName: "pauseShakeTight"
+                visible: step.tight
+                width: 1.2 * Look.touchHeight
+                height: stop.height
+                enabled: !step.over
+                text: step.paused ? qsTr("Go on") : qsTr("Pause")
+                onClicked: step.paused ? step.shake.goOn() : step.shake.pause()
+            }
+
+            MainButton {
+                id: stop
+
+                objectName: "mainAction"
+                width: step.tight ? parent.width - 1.2 * Look.touchHeight - Look.gap : parent.width
+                focus: true
+                text: step.shake.stopAction
+                detail: step.shake.stopDetail
+                onClicked: step.wash.endShake()
+            }
         }
     ]
 }

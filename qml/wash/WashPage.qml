@@ -42,6 +42,7 @@ PageBase {
     Loader {
         id: steps
 
+        property bool complete: false
         readonly property int step: page.app.wash.step
 
         function show() {
@@ -52,7 +53,11 @@ PageBase {
 
         anchors.fill: parent
         focus: true
-        onStepChanged: steps.show()
-        Component.onCompleted: steps.show()
+        // The first one once all is there: while this is being made, nothing else can be.
+        onStepChanged: steps.complete ? steps.show() : undefined
+        Component.onCompleted: {
+            steps.complete = true;
+            steps.show();
+        }
     }
 }

@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "stage.h"
+
+#include <functional>
+#include <vector>
+
+namespace halfcup::screens {
+
+/// One state of a page that a keeper can come to. A new page is covered by one line in screens.cpp.
+struct Screen {
+    const char* name;
+    Stage::Records records;
+    int mainActions;
+    /// From the start of the program to the screen; false where the way was blocked.
+    std::function<bool(Stage&)> open;
+};
+
+const std::vector<Screen>& allScreens();
+
+/// From Here on with the main actions, so many times.
+bool pressMain(Stage& stage, int times);
+/// As a wash goes: to the counting page.
+bool toTheCount(Stage& stage);
+/// So many mites counted, and the answer.
+bool toTheAnswer(Stage& stage, int mites);
+
+} // namespace halfcup::screens

@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "stage.h"
+
+#include "place/scripted_position_source.h"
+
+#include <QCoreApplication>
+#include <QTest>
+
+#include <stdexcept>
+
+namespace halfcup::screens {
+
+Stage::Stage(Records records, QSize size)
+    : m_device(device::makeFakePlatform()) {
+    static const bool prepared = [] {
+        touch::prepareQuick();
+        return true;
+    }();
+    Q_UNUSED(prepared)
+    touch::ProgramOptions options;
+    options.databasePath = m_folder.filePath(QStringLiteral("halfcup.db"));
+    options.windowSize = size;
+    options.makeSource = [](const QString&) { return std::make_unique<place::ScriptedPositionSource>(); };
+    m_program = std::make_unique<touch::Program>(m_device.platform, options);
+    if (records == Demo && !app().share()->loadDemo())
+        throw std::runtime_error(app().share()->result().toStdString());
+    if (!m_program->show())
+        throw std::runtime_error("The pages could not be loaded.");
+    if (!QTest::qWaitForWindowExposed(window()))
+        throw std::runtime_error("The window does not show itself.");
+    settle();
+}
+
+void Stage::resize(QSize size) {
+    window()->resize(size);
+    settle();
+}
+
+void Stage::setDusk(bool dusk) {
+    app().setup()->setDusk(dusk);
+    settle();
+}
+
+void Stage::setLeftHand(bool left) {
+    app().setup()->setLeftHand(left);
+    settle();
+}
+
+QList<QQuickItem*> visibleItems(QQuickItem* root) {
+    QList<QQuickItem*> found;
+    if (!root->isVisible() || root->opacity() <= 0)
+        return found;
+    found.append(root);
+    for (QQuickItem* child : root->childItems())
+        found.append(visibleItems(child));
+    return found;
+}
+
+QQuickItem* Stage::find(const QString& name) const {
+    for (QQuickItem* item : visibleItems(window()->contentItem()))
+        if (item->objectName() == name)
+            return item;
+    return nullptr;
+}
+
+void Stage::scrollTo(QQuickItem* item) {
+    for (QQuickItem* above = item->parentItem(); above; above = above->parentItem()) {
+        if (!above->inherits("QQuickFlickable"))
+            continue;
+        const double top = item->mapToItem(above, QPointF(0, 0)).y();
+        const double wanted =
+            above->property("contentY").toDouble() + top - (above->height() - item->height()) / 2;
+        const double lowest = above->property("originY").toDouble();
+        const double highest = lowest + above->property("contentHeight").toDouble() - above->height();
+        above->setProperty("contentY", std::max(lowest, std::min(wanted, highest)));
+    }
+    settle();
+}
+
+bool Stage::touch(const QString& name) {
+    QQuickItem* item = find(name);
+    if (!item || !item->isEnabled())
+        return false;
+    scrollTo(item);
+    const QPointF middle = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
+    QTest::mouseClick(window(), Qt::LeftButton, Qt::NoModifier, middle.toPoint());
+    settle();
+    return true;
+}
+
+void Stage::settle() {
+    for (int i = 0; i < 3; ++i) {
+        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    }
+}
+
+void Stage::wait(std::int64_t ms) {
+    m_device.clock->advance(ms);
+    QTest::qWait(1100); // the slowest of the pages' own timers ticks once a second
+    settle();
+}
+
+QImage Stage::picture() {
+    settle();
+    return window()->grabWindow();
+}
+
+} // namespace halfcup::screens

@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "device/fake/fake_platform.h"
+#include "touch/program.h"
+
+#include <QImage>
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QTemporaryDir>
+
+#include <memory>
+
+namespace halfcup::screens {
+
+/// The real program on a database of its own in a temporary folder, with a set clock and without a receiver;
+/// and a hand that touches what it finds by name, as a keeper would: where it is drawn, through the window.
+class Stage {
+public:
+    enum Records { Nothing, Demo };
+    explicit Stage(Records records, QSize size = {360, 740});
+
+    touch::App& app() { return m_program->app(); }
+    touch::Program& program() { return *m_program; }
+    device::FakePlatform& device() { return m_device; }
+    QQuickWindow* window() const { return m_program->window(); }
+    const touch::Look& look() { return m_program->look(); }
+
+    void resize(QSize size);
+    void setDusk(bool dusk);
+    void setLeftHand(bool left);
+
+    /// The item of that name that can be seen; nullptr where there is none.
+    QQuickItem* find(const QString& name) const;
+    /// True where it was there, could be seen and was touched in its middle. Scrolls to it first.
+    bool touch(const QString& name);
+    /// Brings an item of something that scrolls into sight.
+    void scrollTo(QQuickItem* item);
+    /// Lets the pages come to rest.
+    void settle();
+    /// Moves all clocks on and lets the pages see it.
+    void wait(std::int64_t ms);
+    QImage picture();
+
+private:
+    device::FakePlatform m_device;
+    QTemporaryDir m_folder;
+    std::unique_ptr<touch::Program> m_program;
+};
+
+/// All that can be seen under an item, itself included, back to front.
+QList<QQuickItem*> visibleItems(QQuickItem* root);
+
+} // namespace halfcup::screens
