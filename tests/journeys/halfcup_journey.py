@@ -9,9 +9,11 @@ Exit codes: 0 passed, 1 failed, 77 something that is needed is not on this machi
 
 import atexit
 import ctypes
+import fcntl
 import os
 import shutil
 import signal
+import socket
 import sqlite3
 import subprocess
 import sys
@@ -88,17 +90,28 @@ class Stage:
         self.child = None
         self.helpers = []
         self.stumble = None  # the last fault of the accessibility bus, told where a journey fails
-        reading, writing = os.pipe()
-        self._help(["Xvfb", "-displayfd", str(writing), "-screen", "0", "480x960x24", "-nolisten", "tcp"],
-                   pass_fds=[writing])
-        os.close(writing)
-        with os.fdopen(reading) as told:
-            display = told.readline().strip()
-        check(display.isdigit(), "Xvfb did not start")
-        os.environ["DISPLAY"] = ":" + display
+        os.environ["DISPLAY"] = self._new_display()
         self._help([os.environ[INSIDE], "--launch-immediately"])
         import pyatspi  # only here: it connects to whatever bus and display there are
         self.atspi = pyatspi
+
+    def _new_display(self):
+        """Servers that start at the same moment, over the leavings of one that was killed, can take each other's
+        display away; so journeys start theirs one after the other, and a display that nobody answers is not used."""
+        with open(os.path.join(tempfile.gettempdir(), "halfcup-journey-display.lock"), "w") as turn:
+            fcntl.flock(turn, fcntl.LOCK_EX)
+            for _ in range(5):
+                reading, writing = os.pipe()
+                self._help(["Xvfb", "-displayfd", str(writing), "-screen", "0", "480x960x24", "-nolisten", "tcp"],
+                           pass_fds=[writing])
+                os.close(writing)
+                with os.fdopen(reading) as told:
+                    number = told.readline().strip()
+                with socket.socket(socket.AF_UNIX) as line:
+                    if number.isdigit() and line.connect_ex(f"/tmp/.X11-unix/X{number}") == 0:
+                        return ":" + number
+                time.sleep(0.2)
+        raise Failed("no display of Xvfb could be reached")
 
     def _help(self, command, pass_fds=()):
         self.helpers.append(subprocess.Popen(command, pass_fds=pass_fds, preexec_fn=_die_with_parent,
@@ -128,8 +141,13 @@ class Stage:
         if self.child and self.child.poll() is None:
             self.kill()
         for helper in reversed(self.helpers):
-            helper.kill()
-            helper.wait()
+            helper.terminate()  # Xvfb takes its lock and its socket with it
+            try:
+                helper.wait(5)
+            except subprocess.TimeoutExpired:
+                helper.kill()
+                helper.wait()
+        self.helpers = []
 
     def what_it_said(self):
         with open(os.path.join(self.folder, "program.log"), "rb") as log:
@@ -210,13 +228,17 @@ class Stage:
         self.wait(lambda: words in self.text(), f"'{words}'", patience_s)
 
     def write(self, field, words):
-        """Types into the field of that name, in the place of what is there."""
+        """Types into the empty field of that name, key by key: Qt 6.4 offers no other way to a screen reader."""
         def look():
             return [item for item, name, role in self.items()
                     if name == field and role in (self.atspi.ROLE_TEXT, self.atspi.ROLE_ENTRY)]
         item = self.wait(look, f"the field '{field}'")[0]
-        item.queryEditableText().setTextContents(words)
-        self.wait(lambda: item.queryText().getText(0, -1) == words, f"'{words}' in the field '{field}'")
+        there = lambda: item.queryText().getText(0, -1)
+        check(there() == "", f"in the field '{field}' is '{there()}' already")
+        item.queryComponent().grabFocus()
+        self.wait(lambda: item.getState().contains(self.atspi.STATE_FOCUSED), f"the keyboard in the field '{field}'")
+        self.atspi.Registry.generateKeyboardEvent(0, words, self.atspi.KEY_STRING)
+        self.wait(lambda: there() == words, f"'{words}' in the field '{field}'")
 
     # What is on the disk, read with another program than the one that wrote it.
 

@@ -7,3 +7,7 @@ foreach(journey first_wash killed_at_the_seventh no_position replayed_log)
         COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/${journey}.py $<TARGET_FILE:halfcup>
         TIMEOUT 120 LABELS journey)
 endforeach()
+halfcup_script_test(journey_recorded_log
+    COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/recorded_log.py $<TARGET_FILE:halfcup>
+            ${HALFCUP_SHARED}/nmea
+    TIMEOUT 120 LABELS journey)
