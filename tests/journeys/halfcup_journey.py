@@ -9,11 +9,9 @@ Exit codes: 0 passed, 1 failed, 77 something that is needed is not on this machi
 
 import atexit
 import ctypes
-import fcntl
 import os
 import shutil
 import signal
-import socket
 import sqlite3
 import subprocess
 import sys
@@ -96,22 +94,15 @@ class Stage:
         self.atspi = pyatspi
 
     def _new_display(self):
-        """Servers that start at the same moment, over the leavings of one that was killed, can take each other's
-        display away; so journeys start theirs one after the other, and a display that nobody answers is not used."""
-        with open(os.path.join(tempfile.gettempdir(), "halfcup-journey-display.lock"), "w") as turn:
-            fcntl.flock(turn, fcntl.LOCK_EX)
-            for _ in range(5):
-                reading, writing = os.pipe()
-                self._help(["Xvfb", "-displayfd", str(writing), "-screen", "0", "480x960x24", "-nolisten", "tcp"],
-                           pass_fds=[writing])
-                os.close(writing)
-                with os.fdopen(reading) as told:
-                    number = told.readline().strip()
-                with socket.socket(socket.AF_UNIX) as line:
-                    if number.isdigit() and line.connect_ex(f"/tmp/.X11-unix/X{number}") == 0:
-                        return ":" + number
-                time.sleep(0.2)
-        raise Failed("no display of Xvfb could be reached")
+        reading, writing = os.pipe()
+        # -noreset: else the server begins anew whenever the program ends, and is deaf for that moment.
+        self._help(["Xvfb", "-displayfd", str(writing), "-noreset", "-screen", "0", "480x960x24", "-nolisten", "tcp"],
+                   pass_fds=[writing])
+        os.close(writing)
+        with os.fdopen(reading) as told:
+            number = told.readline().strip()
+        check(number.isdigit(), "Xvfb did not start")
+        return ":" + number
 
     def _help(self, command, pass_fds=()):
         self.helpers.append(subprocess.Popen(command, pass_fds=pass_fds, preexec_fn=_die_with_parent,
