@@ -194,7 +194,10 @@ void HereController::pickYard(const QString& yardId) {
     m_yardId = yardId;
     m_pickedByHand = true;
     m_view = AtYard;
-    m_services.kept([&] { m_services.store.setSetting("last_yard", yardId.toStdString()); });
+    m_services.kept([&] {
+        m_yards = m_services.store.yards(); // it may be the first one, kept a moment ago
+        m_services.store.setSetting("last_yard", yardId.toStdString());
+    });
     usePosition();
     readYard();
     emit changed();
