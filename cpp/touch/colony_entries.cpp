@@ -81,8 +81,11 @@ QList<ColonyListModel::Entry> colonyEntries(Services& services, const records::Y
         entry.dueLine = dueLine(due.due);
         entry.isDue = due.due.daysLate >= 0;
         entry.spoken =
-            ColonyEntries::tr("Colony %1. %2. %3. %4", "read aloud: label, standing, load, what is due")
-                .arg(entry.label, entry.headline, entry.loadLine, entry.dueLine);
+            entry.loadLine.isEmpty()
+                ? ColonyEntries::tr("Colony %1. %2. %3", "read aloud: label, standing, what is due")
+                      .arg(entry.label, entry.headline, entry.dueLine)
+                : ColonyEntries::tr("Colony %1. %2. %3. %4", "read aloud: label, standing, load, what is due")
+                      .arg(entry.label, entry.headline, entry.loadLine, entry.dueLine);
         entries.append(entry);
     }
     return entries;

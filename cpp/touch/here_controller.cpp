@@ -37,7 +37,7 @@ QString HereController::placeLine() const {
     const QString today = words::day(records::localDate(m_services.now()));
     const auto stamp = m_services.position.best();
     const auto line = [&](const QString& place) { return tr("%1 · %2", "place and date").arg(place, today); };
-    if (m_services.position.isRunning() && !stamp)
+    if (m_services.position.isRunning() && !stamp && !m_services.position.problem())
         return line(tr("Looking for the position"));
     if (stamp && m_atYardByPosition)
         return line(tr("You are here, within %1").arg(words::metres(stamp->accuracyM)));

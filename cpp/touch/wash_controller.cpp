@@ -127,6 +127,7 @@ void WashController::begin(const QString& yardId, const QString& colonyId) {
     m_shake.setRun({});
     m_scoop.useUsual();
     m_sample.scoop = m_scoop.value();
+    m_kept = m_sample;
     if (colonyId.isEmpty())
         enter();
     else
@@ -138,7 +139,7 @@ bool WashController::resume(const QString& sampleId) {
     m_services.kept([&] { kept = m_services.store.sample(sampleId.toStdString()); });
     if (!kept || kept->state != records::SampleState::Draft)
         return false;
-    m_sample = *kept;
+    m_sample = m_kept = *kept;
     readColony();
     readCounts();
     m_scoop.setValue(m_sample.scoop);
@@ -166,17 +167,27 @@ void WashController::readColony() {
 bool WashController::keep() {
     if (m_sample.colonyId.empty())
         return true; // nothing to keep before a colony is chosen
-    return m_services.kept([&] { m_services.store.save(m_sample); });
+    if (m_services.kept([&] { m_services.store.save(m_sample); })) {
+        m_kept = m_sample;
+        return true;
+    }
+    goBackToKept();
+    return false;
+}
+
+/// The page shows what the disk holds, and nothing that was refused.
+void WashController::goBackToKept() {
+    m_sample = m_kept;
+    readColony();
+    m_scoop.setValue(m_sample.scoop);
+    m_shake.setRun(m_sample.shake);
+    emit changed();
 }
 
 bool WashController::goTo(records::Step step) {
-    const records::Sample before = m_sample;
     m_sample.step = step;
-    if (!keep()) {
-        m_sample = before; // the page stays where the disk is
-        emit changed();
+    if (!keep())
         return false;
-    }
     enter();
     return true;
 }
@@ -221,7 +232,6 @@ void WashController::queenNotSeen() {
 
 void WashController::scooped() {
     const records::Moment now = m_services.now();
-    const records::Sample before = m_sample;
     m_sample.scoop = m_scoop.value();
     m_sample.scoopedAtMs = now.utcMs;
     m_sample.utcOffsetMinutes = now.offsetMinutes;
@@ -229,8 +239,6 @@ void WashController::scooped() {
     m_sample.stamp.state = records::PositionState::Waiting;
     if (goTo(records::stepAfter(method(), records::Step::Scoop)))
         takeStamp();
-    else
-        m_sample = before;
 }
 
 void WashController::startShake() {
@@ -246,12 +254,8 @@ void WashController::endShake() {
 
 /// The shake's act and the step it leads to are one write: no kill can come between them.
 void WashController::keepShakeAndGo(records::Step step) {
-    const records::ShakeRun before = m_sample.shake;
     m_sample.shake = m_shake.run();
-    if (!goTo(step)) {
-        m_sample.shake = before;
-        m_shake.setRun(before);
-    }
+    goTo(step);
 }
 
 void WashController::endSettle() {
@@ -277,7 +281,6 @@ void WashController::endSecondRinse() {
 }
 
 void WashController::finish(bool withSecondRinse) {
-    const records::Sample before = m_sample;
     const auto second = withSecondRinse ? std::optional<std::int64_t>{m_secondRinse.mites()} : std::nullopt;
     const bool done = m_services.kept([&] {
         const auto yard = m_services.store.yard(m_sample.yardId);
@@ -290,10 +293,10 @@ void WashController::finish(bool withSecondRinse) {
         m_services.store.save(m_sample);
     });
     if (!done) {
-        m_sample = before;
-        emit changed();
+        goBackToKept();
         return;
     }
+    m_kept = m_sample;
     m_services.position.forget();
     leave();
     emit finished(QString::fromStdString(m_sample.id));
@@ -324,14 +327,11 @@ void WashController::pause() {
 }
 
 void WashController::abandon() {
-    const records::Sample before = m_sample;
     m_sample.state = records::SampleState::Abandoned;
     m_sample.abandonedAtMs = m_services.now().utcMs;
     resolveStamp(true);
-    if (!keep()) {
-        m_sample = before;
+    if (!keep())
         return;
-    }
     leave();
     emit left();
 }

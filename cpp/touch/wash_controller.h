@@ -85,8 +85,9 @@ signals:
 
 private:
     bool goTo(records::Step step);
-    bool keep(); // writes the sample; false and a message where that fails
+    bool keep(); // writes the sample; where that fails: a message, the sample as it was kept, false
     void keepShakeAndGo(records::Step step);
+    void goBackToKept();
     void enter();
     void leave();
     void readColony();
@@ -99,6 +100,7 @@ private:
 
     Services& m_services;
     records::Sample m_sample;
+    records::Sample m_kept; // as it is on the disk: what the page goes back to where a write is refused
     QString m_colonyLabel;
     ColonyListModel m_colonies;
     ScoopController m_scoop;

@@ -20,7 +20,7 @@ Item {
     signal backPressed
     signal cornerPressed
 
-    implicitHeight: below.y + below.height
+    implicitHeight: header.hasBack ? below.y + below.height : below.y
     LayoutMirroring.enabled: Look.leftHand
     LayoutMirroring.childrenInherit: true
 

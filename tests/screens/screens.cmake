@@ -5,7 +5,7 @@
 add_library(halfcup_stage STATIC measure.cpp screens.cpp stage.cpp)
 target_link_libraries(halfcup_stage PUBLIC Halfcup::touch halfcup_qml Qt6::Test Qt6::Quick)
 
-foreach(area screens)
+foreach(area screens wash)
     halfcup_test(screens_${area} SOURCES ${area}_test.cpp LIBRARIES halfcup_stage TIMEOUT 600)
     set_property(TEST screens_${area} APPEND PROPERTY ENVIRONMENT QT_QUICK_BACKEND=software)
 endforeach()
