@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/sources_controller.h"
 
+#include "touch/page_text.h"
 #include "touch/words.h"
 
 #include <QLocale>
@@ -52,7 +53,17 @@ SourcesController::SourcesController(Services& services, QObject* parent)
 
 void SourcesController::show(const QString& topic) {
     m_topic = QString::fromStdString(m_services.handbook.topicTitle(topic.toStdString()));
+    m_pageText = pageForScreen(topic);
+    if (!m_pageText.isEmpty())
+        m_topic = pageTitle(topic);
     QList<ChoiceListModel::Entry> topics;
+    for (const QString& page : builtInPages()) {
+        ChoiceListModel::Entry entry;
+        entry.key = page;
+        entry.title = pageTitle(page);
+        entry.chosen = page == topic;
+        topics.append(entry);
+    }
     for (const std::string& each : m_services.handbook.topics()) {
         ChoiceListModel::Entry entry;
         entry.key = QString::fromStdString(each);

@@ -16,6 +16,8 @@ class SourcesController : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made where the program is put together")
     Q_PROPERTY(QString topic READ topic NOTIFY changed) // title of what is shown
+    Q_PROPERTY(
+        QString pageText READ pageText NOTIFY changed) // Markdown of ours; empty where values are shown
     Q_PROPERTY(halfcup::touch::ChoiceListModel* topics READ topics CONSTANT)
     Q_PROPERTY(halfcup::touch::ChoiceListModel* values READ values
                    CONSTANT) // title: figure; detail: source; note: mark
@@ -23,10 +25,11 @@ public:
     SourcesController(Services& services, QObject* parent = nullptr);
 
     QString topic() const { return m_topic; }
+    QString pageText() const { return m_pageText; }
     ChoiceListModel* topics() { return &m_topics; }
     ChoiceListModel* values() { return &m_values; }
 
-    Q_INVOKABLE void show(const QString& topic); // "lines", "scoop", "recovery", ...
+    Q_INVOKABLE void show(const QString& topic); // "lines", "scoop", ..., or the name of a page for people
 
 signals:
     void changed();
@@ -34,6 +37,7 @@ signals:
 private:
     Services& m_services;
     QString m_topic;
+    QString m_pageText;
     ChoiceListModel m_topics;
     ChoiceListModel m_values;
 };

@@ -22,6 +22,15 @@ PageFrame {
         anchors.fill: parent
         spacing: Look.gap
 
+        PlainText {
+            objectName: "pageText"
+            width: parent.width
+            visible: text !== ""
+            text: page.sources.pageText
+            bottomPadding: 6 // Markdown is measured a few pixels short
+            textFormat: Text.MarkdownText // a page of our own, never the keeper's or a stranger's text
+        }
+
         Repeater {
             model: page.sources.values
 

@@ -155,7 +155,12 @@ QStringList wrongTexts(Stage& stage) {
                          text->property("contentWidth").toDouble() > text->width() + 1 ||
                          text->property("contentHeight").toDouble() > text->height() + 1;
         if (cut)
-            wrong.append(QStringLiteral("%1 is cut").arg(nameOf(text)));
+            wrong.append(QStringLiteral("%1 is cut: %2 x %3 in %4 x %5")
+                             .arg(nameOf(text).right(60))
+                             .arg(text->property("contentWidth").toDouble())
+                             .arg(text->property("contentHeight").toDouble())
+                             .arg(text->width())
+                             .arg(text->height()));
         const QRectF rect = textRect(text);
         const QRectF room = scrolls(text) ? QRectF(0, -1e6, page(stage).width(), 2e6) : page(stage);
         if (!room.contains(rect))

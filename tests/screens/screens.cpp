@@ -74,6 +74,18 @@ bool typed(Stage& stage, const char* digits) {
     return true;
 }
 
+bool figurePage(Stage& stage) {
+    stage.app().sources()->show(QStringLiteral("what-the-figure-means"));
+    stage.app().navigator()->open(touch::Navigator::Sources);
+    return !stage.app().sources()->pageText().isEmpty();
+}
+
+bool cautionsPage(Stage& stage) {
+    stage.app().sources()->show(QStringLiteral("cautions"));
+    stage.app().navigator()->open(touch::Navigator::Sources);
+    return !stage.app().sources()->pageText().isEmpty();
+}
+
 bool sources(Stage& stage) {
     stage.app().sources()->show(QStringLiteral("lines"));
     return open(stage, Navigator::Sources);
@@ -132,6 +144,8 @@ const std::vector<Screen>& allScreens() {
         {"share, nothing", S::Nothing, 1, [](S& s) { return open(s, Navigator::Share); }},
         {"setup", S::Demo, 1, [](S& s) { return press(s, {"corner"}) && at(s, "setupPage"); }},
         {"sources", S::Demo, 1, sources},
+        {"figure page", S::Demo, 1, figurePage},
+        {"cautions page", S::Demo, 1, cautionsPage},
         {"colony", S::Demo, 1, openColony},
         {"colony, name", S::Demo, 1, [](S& s) { return openColony(s) && press(s, {"corner"}); }},
         {"wash: safety", S::Demo, 1, [](S& s) { return pressMain(s, 1) && at(s, "safetyStep"); }},
