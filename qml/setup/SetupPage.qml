@@ -14,6 +14,7 @@ PageFrame {
     readonly property SetupController setup: page.app.setup
 
     objectName: "setupPage"
+    demo: page.app.here.demo
     title: qsTr("Setup")
     onBackWanted: page.app.navigator.back()
 

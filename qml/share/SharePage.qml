@@ -14,6 +14,7 @@ PageFrame {
     readonly property ShareController share: page.app.share
 
     objectName: "sharePage"
+    demo: page.app.here.demo
     title: qsTr("Share")
     subtitle: page.share.samplesLine
     onBackWanted: page.app.navigator.back()

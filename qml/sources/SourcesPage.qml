@@ -14,6 +14,7 @@ PageFrame {
     readonly property SourcesController sources: page.app.sources
 
     objectName: "sourcesPage"
+    demo: page.app.here.demo
     context: qsTr("Where this comes from")
     title: page.sources.topic
     onBackWanted: page.app.navigator.back()

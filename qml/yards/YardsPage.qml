@@ -14,6 +14,7 @@ PageFrame {
     readonly property YardsController yards: page.app.yards
 
     objectName: "yardsPage"
+    demo: page.app.here.demo
     title: qsTr("Yards")
     onBackWanted: page.app.navigator.back()
 
