@@ -124,6 +124,8 @@ QString coordinates(const records::Position& position) {
 QString measure(double millilitres) {
     if (std::abs(millilitres - records::halfCupMl) < 0.5)
         return Words::tr("half a cup");
+    if (std::abs(millilitres - records::halfCupMl * 2 / 3) < 0.5)
+        return Words::tr("a third of a cup");
     return Words::tr("%1 ml").arg(
         QLocale().toString(millilitres, 'f', millilitres == std::round(millilitres) ? 0 : 1));
 }
@@ -164,7 +166,7 @@ QString problem(records::InputProblem problem, const QString& what, double small
     case records::InputProblem::Empty:
         return Words::tr("%1 is empty. Type it, or leave the page as it was.").arg(what);
     case records::InputProblem::NotANumber:
-        return Words::tr("%1 must be a number, such as %2.").arg(what, number(std::max(smallest, 9.0)));
+        return Words::tr("%1 must be a number, such as %2.").arg(what, number(std::max(smallest, 3.0)));
     case records::InputProblem::Negative:
         return Words::tr("%1 cannot be less than 0.").arg(what);
     case records::InputProblem::NotWhole:
