@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/app.h"
 
+#include <QGuiApplication>
+
 namespace halfcup::touch {
 
 App::App(Services& services, Messages& messages, QObject* parent)
@@ -25,10 +27,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
         if (m_colony.show(colonyId))
             m_navigator.open(Navigator::Colony);
     };
-    const auto home = [this] {
-        m_here.refresh();
-        m_navigator.home();
-    };
+    const auto home = [this] { m_navigator.home(); };
 
     connect(&m_here, &HereController::washWanted, this, wash);
     connect(&m_here, &HereController::draftWanted, this, draft);
@@ -65,11 +64,16 @@ App::App(Services& services, Messages& messages, QObject* parent)
             [this](const QString& yardId) { m_here.pickYard(yardId); });
     connect(&m_share, &ShareController::recordsChanged, &m_here, &HereController::refresh);
 
+    connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
+        if (state == Qt::ApplicationActive && m_navigator.page() == Navigator::Here)
+            m_here.arrive();
+    });
+
     // Each page is read when it comes up, so that it never shows what was.
     connect(&m_navigator, &Navigator::pageChanged, this, [this] {
         switch (m_navigator.page()) {
         case Navigator::Here:
-            m_here.refresh();
+            m_here.arrive();
             break;
         case Navigator::Yards:
             m_yards.refresh();
@@ -96,7 +100,7 @@ void App::start() {
     if (!drafts.empty() && m_wash.resume(QString::fromStdString(drafts.front().id)))
         m_navigator.open(Navigator::Wash);
     else
-        m_services.position.want();
+        m_here.lookAgain();
 }
 
 } // namespace halfcup::touch

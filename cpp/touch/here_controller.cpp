@@ -7,8 +7,16 @@
 #include "touch/words.h"
 
 #include <algorithm>
+#include <cstdlib>
 
 namespace halfcup::touch {
+
+namespace {
+
+// As long as a stamp is believed (place::StampRules::keepStampMs) [convention].
+constexpr std::int64_t lookAgainAfterMs = 600'000;
+
+} // namespace
 
 HereController::HereController(Services& services, QObject* parent)
     : QObject(parent)
@@ -120,6 +128,7 @@ void HereController::recognise(const place::Stamp& stamp) {
                 {yard.id, yard.name, yard.position->latitudeDeg, yard.position->longitudeDeg, yard.reachM});
     const place::YardAnswer answer = place::recogniseYard(stamp, places);
     if (const auto* here = std::get_if<place::Here>(&answer)) {
+        m_pickedByHand = m_pickedByHand && !m_pickIsOld;
         m_atYardByPosition = !m_pickedByHand || m_yardId.toStdString() == here->id;
         if (!m_pickedByHand)
             m_yardId = QString::fromStdString(here->id);
@@ -193,6 +202,7 @@ void HereController::openColony(const QString& colonyId) {
 void HereController::pickYard(const QString& yardId) {
     m_yardId = yardId;
     m_pickedByHand = true;
+    m_pickIsOld = false;
     m_view = AtYard;
     m_services.kept([&] {
         m_yards = m_services.store.yards(); // it may be the first one, kept a moment ago
@@ -207,8 +217,18 @@ void HereController::makeYardHere() {
     emit newYardWanted();
 }
 
+void HereController::arrive() {
+    if (std::abs(m_services.now().utcMs - m_lookedAtMs) >= lookAgainAfterMs) {
+        m_pickIsOld = m_pickedByHand;
+        m_lookedAtMs = m_services.now().utcMs;
+        m_services.position.want();
+    }
+    refresh();
+}
+
 void HereController::lookAgain() {
     m_pickedByHand = false;
+    m_lookedAtMs = m_services.now().utcMs;
     m_services.position.want();
     usePosition();
     emit changed();

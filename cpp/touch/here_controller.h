@@ -60,6 +60,9 @@ public:
     Q_INVOKABLE void lookAgain();    // asks for the position once more
 
     void refresh(); // reads the store again
+    /// The page came up, or the app came back to the front: refresh, and look for the position again where
+    /// the last look is so old that the keeper may have driven to another yard.
+    void arrive();
 
 signals:
     void changed();
@@ -81,6 +84,8 @@ private:
     QString m_yardName;
     bool m_demo = false;
     bool m_pickedByHand = false;     // the keeper knows better than the receiver, until asked to look again
+    bool m_pickIsOld = false;        // a yard that the position is sure of replaces an old pick
+    std::int64_t m_lookedAtMs = 0;   // when the position was last asked for, UTC
     bool m_atYardByPosition = false; // the position says so too
     ColonyListModel m_colonies;
     ChoiceListModel m_yardChoices;

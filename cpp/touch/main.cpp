@@ -40,12 +40,15 @@ std::optional<QSize> sizeFrom(const QString& text) {
     return size;
 }
 
-/// The demo has a database of its own, made anew each time, and a clock that starts on the scenario's day.
+/// The demo has a database of its own, made anew each time, and a clock that starts on the scenario's day. A
+/// database that was named is the keeper's: nothing in it is touched, the demo's yards come beside what is
+/// there, today.
 void prepareDemo(device::Platform& platform, ProgramOptions& options) {
+    if (!options.databasePath.isEmpty())
+        return;
     const exchange::Demo demo = exchange::readDemo(demoText());
     platform.clock = std::make_unique<device::ShiftedClock>(std::move(platform.clock), demo.today.utcMs);
-    if (options.databasePath.isEmpty())
-        options.databasePath = QDir(platform.folders->data().path).filePath(QStringLiteral("demo.db"));
+    options.databasePath = QDir(platform.folders->data().path).filePath(QStringLiteral("demo.db"));
     for (const char* ending : {"", "-wal", "-shm"})
         QFile::remove(options.databasePath + QLatin1String(ending));
 }
@@ -122,14 +125,18 @@ int main(int argc, char** argv) {
     const device::Folder folder = platform.folders->data();
     Look look(options.pixelsPerMm);
     try {
+        if (folder.path.isEmpty() && options.databasePath.isEmpty())
+            throw store::StoreError(store::StoreError::Kind::FolderMissing,
+                                    "the system names no data folder");
         if (parser.isSet(demo))
             prepareDemo(platform, options);
         else if (options.databasePath.isEmpty())
             options.databasePath = QDir(folder.path).filePath(QStringLiteral("halfcup.db"));
         Program program(platform, options);
-        if (parser.isSet(demo))
-            loadDemo(program.store(),
-                     exchange::readDemo(demoText(), {platform.clock->now().utcMs, std::nullopt}));
+        if (parser.isSet(demo)) {
+            const records::Moment now = program.services().now();
+            loadDemo(program.store(), exchange::readDemo(demoText(), {now.utcMs, now}));
+        }
         if (!program.show())
             return fail(QStringLiteral("The pages could not be loaded."));
         if (parser.isSet(check))

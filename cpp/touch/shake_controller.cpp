@@ -14,13 +14,13 @@ namespace {
 using KeptPhase = records::ShakeProgress::Phase;
 constexpr int lookEveryMs =
     250; // the ring moves a sixtieth of a turn each second: four looks are smooth enough
+constexpr int lookWhenOverMs = 1000; // only "time was up 20 s ago" still changes
 
 } // namespace
 
 ShakeController::ShakeController(Services& services, QObject* parent)
     : QObject(parent)
     , m_services(services) {
-    m_timer.setInterval(lookEveryMs);
     connect(&m_timer, &QTimer::timeout, this, &ShakeController::look);
 }
 
@@ -101,7 +101,7 @@ void ShakeController::setRun(const records::ShakeRun& run) {
     m_run = run;
     m_progress = records::progress(m_run, m_services.shakeReading());
     if (m_run.isRunning() && m_progress.phase != KeptPhase::Over) {
-        m_timer.start();
+        m_timer.start(lookEveryMs);
         if (!m_awake)
             m_awake = m_services.device.keepAwake->hold(tr("Shaking a jar"));
     } else {
@@ -145,7 +145,7 @@ void ShakeController::look() {
         say(before.phase);
     if (m_progress.phase == KeptPhase::Over && m_awake) {
         m_awake.reset(); // the screen may go dark: the sound has been
-        m_timer.setInterval(1000);
+        m_timer.start(lookWhenOverMs);
     }
     emit changed();
 }

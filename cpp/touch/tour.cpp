@@ -211,8 +211,9 @@ int playTour(const QString& folder) {
             if (!pictures.mkpath(QStringLiteral(".")))
                 throw std::runtime_error("The folder " + pictures.path().toStdString() + " cannot be made.");
             const bool first = size.width() == 360;
-            const QString database = first ? QDir(folder).absoluteFilePath(QStringLiteral("halfcup.db"))
-                                           : pictures.filePath(QStringLiteral("tour.db"));
+            // Never the name of a keeper's database: the one of an earlier tour is removed.
+            const QString database =
+                (first ? QDir(folder) : pictures).absoluteFilePath(QStringLiteral("tour.db"));
             for (const char* ending : {"", "-wal", "-shm"}) // of an earlier tour
                 QFile::remove(database + QLatin1String(ending));
             playAt(size, pictures, database,

@@ -40,6 +40,38 @@ private slots:
         QCOMPARE(stage.device().tones->count(device::Tone::End), 1);
     }
 
+    // The clock of the second shake is looked at as often as that of the first.
+    void theSecondShakeShowsItsSecondsToo() {
+        Stage stage(Stage::Demo);
+        QVERIFY(toTheCount(stage));
+        WashController& wash = *stage.app().wash();
+        wash.noneFound();
+        wash.skipSecondRinse();
+        stage.app().navigator()->home();
+        stage.settle();
+        for (int i = 0; i < 4; ++i)
+            QVERIFY(stage.touch(QStringLiteral("mainAction")));
+        QCOMPARE(wash.step(), WashController::Shake);
+        stage.device().clock->advance(12'000);
+        QTest::qWait(600); // more than two looks, less than a second
+        QCOMPARE(wash.shake()->secondsLeft(), 48);
+    }
+
+    // The app was left open on the way to another yard.
+    void hereLooksAgainAfterAWhile() {
+        Stage stage(Stage::Demo);
+        stage.wait(31'000); // nothing came: the receiver is off
+        QVERIFY(!stage.program().services().position.isRunning());
+        touch::Navigator& navigator = *stage.app().navigator();
+        navigator.open(touch::Navigator::Setup);
+        navigator.home();
+        QVERIFY(!stage.program().services().position.isRunning()); // just looked
+        stage.device().clock->advance(11 * 60'000);
+        navigator.open(touch::Navigator::Setup);
+        navigator.home();
+        QVERIFY(stage.program().services().position.isRunning());
+    }
+
     void everyTouchCounts() {
         Stage stage(Stage::Demo);
         QVERIFY(toTheCount(stage));
