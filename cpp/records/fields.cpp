@@ -6,10 +6,10 @@ namespace halfcup::records {
 
 namespace {
 
-constexpr std::array<std::string_view, 11> yardFields{
-    "demo",     "latitude_deg",        "longitude_deg",    "name",
-    "own_line", "position_accuracy_m", "reach_m",          "registration_number",
-    "removed",  "treat_line",          "treat_line_source"};
+constexpr std::array<std::string_view, 15> yardFields{
+    "demo",    "first_wash_from", "latitude_deg",        "line_region", "longitude_deg",
+    "name",    "own_line",        "position_accuracy_m", "reach_m",     "registration_number",
+    "removed", "treat_line",      "treat_line_source",   "turn_date",   "visited_on"};
 
 constexpr std::array<std::string_view, 5> colonyFields{"demo", "label", "note", "removed", "yard_id"};
 
@@ -62,6 +62,17 @@ constexpr std::array<std::string_view, 48> sampleFields{"abandoned_at_ms",
                                                         "utc_offset_min",
                                                         "yard_id"};
 
+constexpr std::array<std::string_view, 13> eventFields{
+    "brood",         "colony_id",      "day",     "demo",  "event",  "floor", "frames", "other_colony_id",
+    "other_yard_id", "recorded_at_ms", "removed", "words", "yard_id"};
+
+constexpr std::array<std::string_view, 20> treatmentFields{
+    "batch",      "demo",      "done_by",  "expiry",   "first_day",       "last_day",    "note",
+    "prescriber", "product",   "proof",    "quantity", "recorded_at_ms",  "removal_due", "removed",
+    "removed_on", "substance", "supplier", "verdict",  "withdrawal_days", "yard_id"};
+
+constexpr std::array<std::string_view, 4> treatedFields{"colony_id", "demo", "removed", "treatment_id"};
+
 } // namespace
 
 std::string_view nameOf(Kind kind) {
@@ -72,6 +83,12 @@ std::string_view nameOf(Kind kind) {
         return "colony";
     case Kind::Sample:
         return "sample";
+    case Kind::Event:
+        return "event";
+    case Kind::Treatment:
+        return "treatment";
+    case Kind::Treated:
+        return "treated";
     }
     return "";
 }
@@ -84,6 +101,12 @@ std::span<const std::string_view> fieldNames(Kind kind) {
         return colonyFields;
     case Kind::Sample:
         return sampleFields;
+    case Kind::Event:
+        return eventFields;
+    case Kind::Treatment:
+        return treatmentFields;
+    case Kind::Treated:
+        return treatedFields;
     }
     return {};
 }

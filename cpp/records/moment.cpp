@@ -53,6 +53,39 @@ bool isValid(const Date& date) {
     return date.month >= 1 && date.month <= 12 && date.day >= 1 && date.day <= 31 && calendar(date).ok();
 }
 
+bool isValid(const MonthDay& day) {
+    return isValid(Date{2000, day.month, day.day}); // a leap year
+}
+
+Date dateIn(int year, const MonthDay& day) {
+    const Date date{year, day.month, day.day};
+    return isValid(date) ? date : Date{year, 2, 28}; // only 29 February is not in every year
+}
+
+Date onOrBefore(const MonthDay& day, const Date& date) {
+    const Date thisYear = dateIn(date.year, day);
+    return thisYear <= date ? thisYear : dateIn(date.year - 1, day);
+}
+
+Date onOrAfter(const MonthDay& day, const Date& date) {
+    const Date thisYear = dateIn(date.year, day);
+    return thisYear >= date ? thisYear : dateIn(date.year + 1, day);
+}
+
+std::string toText(const MonthDay& day) {
+    char text[32]; // the longest a pair of ints can be
+    std::snprintf(text, sizeof text, "%02d-%02d", day.month, day.day);
+    return text;
+}
+
+std::optional<MonthDay> parseMonthDay(std::string_view text) {
+    const auto month = digits(text, 0, 2);
+    const auto day = digits(text, 3, 2);
+    if (text.size() != 5 || text[2] != '-' || !month || !day || !isValid(MonthDay{*month, *day}))
+        return std::nullopt;
+    return MonthDay{*month, *day};
+}
+
 std::int64_t daysSinceEpoch(const Date& date) {
     return std::chrono::sys_days{calendar(date)}.time_since_epoch().count();
 }
@@ -61,6 +94,14 @@ Date dateFromDays(std::int64_t days) {
     const std::chrono::year_month_day d{std::chrono::sys_days{std::chrono::days{days}}};
     return {static_cast<int>(d.year()), static_cast<int>(static_cast<unsigned>(d.month())),
             static_cast<int>(static_cast<unsigned>(d.day()))};
+}
+
+Date plusDays(const Date& date, std::int64_t days) {
+    return dateFromDays(daysSinceEpoch(date) + days);
+}
+
+int daysBetween(const Date& a, const Date& b) {
+    return static_cast<int>(daysSinceEpoch(b) - daysSinceEpoch(a));
 }
 
 Date localDate(const Moment& moment) {

@@ -29,11 +29,34 @@ struct Date {
     friend auto operator<=>(const Date&, const Date&) = default;
 };
 
+/// A day that comes every year, such as a turn date. 29 February is allowed; where the year has none it is
+/// the 28th.
+struct MonthDay {
+    int month = 1;
+    int day = 1;
+
+    friend bool operator==(const MonthDay&, const MonthDay&) = default;
+    friend auto operator<=>(const MonthDay&, const MonthDay&) = default;
+};
+
 [[nodiscard]] bool isValid(const Date& date);
+[[nodiscard]] bool isValid(const MonthDay& day); // in a leap year
+/// The day in that year; the day itself must be valid.
+[[nodiscard]] Date dateIn(int year, const MonthDay& day);
+/// The last such day on or before the date, and the first on or after it.
+[[nodiscard]] Date onOrBefore(const MonthDay& day, const Date& date);
+[[nodiscard]] Date onOrAfter(const MonthDay& day, const Date& date);
+/// "08-15"; nothing unless it is exactly that and a day of a leap year.
+[[nodiscard]] std::string toText(const MonthDay& day);
+[[nodiscard]] std::optional<MonthDay> parseMonthDay(std::string_view text);
 
 /// Days since 1970-01-01 in the proleptic Gregorian calendar; the inverse is dateFromDays().
 [[nodiscard]] std::int64_t daysSinceEpoch(const Date& date);
 [[nodiscard]] Date dateFromDays(std::int64_t days);
+/// days after the date; before it where negative.
+[[nodiscard]] Date plusDays(const Date& date, std::int64_t days);
+/// From a to b, negative where b is earlier.
+[[nodiscard]] int daysBetween(const Date& a, const Date& b);
 
 /// The keeper's local date at that moment.
 [[nodiscard]] Date localDate(const Moment& moment);

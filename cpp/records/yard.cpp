@@ -17,6 +17,10 @@ Fields toFields(const Yard& yard) {
     f["treat_line"] = yard.lines.treat;
     f["treat_line_source"] = yard.lines.treatSource;
     f["own_line"] = valueOf(yard.lines.own);
+    f["line_region"] = yard.lineRegion.empty() ? Value{} : Value{yard.lineRegion};
+    f["turn_date"] = yard.turnDate ? Value{toText(*yard.turnDate)} : Value{};
+    f["first_wash_from"] = yard.firstWashFrom ? Value{toText(*yard.firstWashFrom)} : Value{};
+    f["visited_on"] = yard.visitedOn ? Value{toIso(*yard.visitedOn)} : Value{};
     f["demo"] = valueOf(yard.demo);
     f["removed"] = valueOf(yard.removed);
     return f;
@@ -35,6 +39,10 @@ Yard yardFrom(const RecordId& id, const Fields& fields) {
     yard.lines.treat = realIn(fields, "treat_line").value_or(yard.lines.treat);
     yard.lines.treatSource = textIn(fields, "treat_line_source").value_or(yard.lines.treatSource);
     yard.lines.own = realIn(fields, "own_line");
+    yard.lineRegion = textIn(fields, "line_region").value_or("");
+    yard.turnDate = parseMonthDay(textIn(fields, "turn_date").value_or(""));
+    yard.firstWashFrom = parseMonthDay(textIn(fields, "first_wash_from").value_or(""));
+    yard.visitedOn = parseIsoDate(textIn(fields, "visited_on").value_or(""));
     yard.demo = flagIn(fields, "demo");
     yard.removed = flagIn(fields, "removed");
     return yard;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "records/fields.h"
+#include "records/moment.h"
 #include "records/record_id.h"
 
 #include <optional>
@@ -35,7 +36,12 @@ struct Yard {
     std::optional<Position> position;
     double reachM = 150; // how far its hives may stand from the position, metres [convention]
     std::string registrationNumber;
-    Lines lines;
+    Lines lines; // the treat line is that of the region below where one is named
+    std::string
+        lineRegion; // subject of the handbook's "lines" whose figures are followed by season; or empty
+    std::optional<MonthDay> turnDate;      // mites low by then; nothing: by hemisphere and latitude
+    std::optional<MonthDay> firstWashFrom; // when colonies can be opened; nothing: by the first visit
+    std::optional<Date> visitedOn;         // first day of this bee year on which a phone stood there
     bool demo = false;
     bool removed = false;
 };

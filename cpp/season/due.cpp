@@ -49,7 +49,7 @@ DueColony judge(const ColonyToJudge& colony, BeeYearStart start, const records::
         result.washedThisBeeYear = last.washedOn >= beeYearBegin(today, start);
         result.overLine = result.washedThisBeeYear && last.standing == Standing::Over;
         if (result.washedThisBeeYear)
-            result.due.reason = unclear ? Reason::AgainBecauseUnclear : Reason::Monthly;
+            result.due.reason = unclear ? DueReason::AgainBecauseUnclear : DueReason::Monthly;
         else
             dueDays = std::max(dueDays, todayDays); // nobody is late in a year that has just begun
     }

@@ -23,14 +23,14 @@ inline constexpr int unclearDays = 7;
 
 /// Why a colony is to be washed. The season adds reasons here (after a treatment, before the turn date); a
 /// screen has a sentence for each.
-enum class Reason {
+enum class DueReason {
     FirstWashOfYear,     // not washed in this bee year, or never
     Monthly,             // a month after the last wash
     AgainBecauseUnclear, // the last wash could not tell
 };
 
 struct Due {
-    Reason reason = Reason::FirstWashOfYear;
+    DueReason reason = DueReason::FirstWashOfYear;
     records::Date dueOn; // the yard's local date
     int daysLate = 0;    // 0 due today, above 0 late, below 0 days ahead
 

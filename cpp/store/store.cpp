@@ -54,6 +54,9 @@ struct Store::Statements {
         : yard(database, Kind::Yard)
         , colony(database, Kind::Colony)
         , sample(database, Kind::Sample)
+        , event(database, Kind::Event)
+        , treatment(database, Kind::Treatment)
+        , treated(database, Kind::Treated)
         , addCount(database,
                    "INSERT INTO count_event(sample_id, number, rinse, change, typed, at_ms) SELECT ?1,"
                    " 1 + coalesce(max(number), 0), ?2, ?3, ?4, ?5 FROM count_event WHERE sample_id = ?1")
@@ -66,6 +69,9 @@ struct Store::Statements {
     RecordTable yard;
     RecordTable colony;
     RecordTable sample;
+    RecordTable event;
+    RecordTable treatment;
+    RecordTable treated;
     SQLite::Statement addCount;
     SQLite::Statement counts;
     SQLite::Statement setting;
@@ -104,6 +110,12 @@ RecordTable& Store::table(Kind kind) {
         return m_statements->yard;
     case Kind::Colony:
         return m_statements->colony;
+    case Kind::Event:
+        return m_statements->event;
+    case Kind::Treatment:
+        return m_statements->treatment;
+    case Kind::Treated:
+        return m_statements->treated;
     case Kind::Sample:
         break;
     }
@@ -143,6 +155,10 @@ void Store::save(const Colony& colony) {
 }
 void Store::save(const Sample& sample) {
     write(Kind::Sample, sample.id, toFields(sample));
+}
+
+std::vector<Row> Store::rows(Kind kind, const std::string& rest, const std::vector<Value>& values) {
+    return guarded([&] { return table(kind).select(rest, values); });
 }
 
 std::vector<Yard> Store::yards() {

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "records/colony_event.h"
 #include "records/count.h"
 #include "records/sample.h"
+#include "records/treatment.h"
 #include "records/yard.h"
 #include "store/migration.h"
 #include "store/record_table.h"
@@ -21,6 +23,12 @@ namespace halfcup::store {
 struct StoreHost {
     std::function<std::int64_t()> utcNowMs;
     std::function<std::uint64_t()> random;
+};
+
+/// A treatment and the colonies that got it.
+struct TreatmentEntry {
+    records::Treatment treatment;
+    std::vector<records::RecordId> colonyIds;
 };
 
 /// The keeper's records in one SQLite database (write-ahead log, full synchronisation, foreign keys on).
@@ -43,6 +51,11 @@ public:
     void save(const records::Yard& yard);
     void save(const records::Colony& colony);
     void save(const records::Sample& sample);
+    void save(const records::ColonyEvent& event);
+    void save(const records::Treatment& treatment);
+    /// The treatment with exactly these colonies, as one transaction: those no longer among them are marked
+    /// as removed.
+    void save(const TreatmentEntry& entry);
 
     /// Records marked as removed are left out of every list but still found by id and in allYards,
     /// allColonies.
@@ -61,6 +74,21 @@ public:
     [[nodiscard]] int sampleCount();                     // finished and abandoned ones
     /// Calls once for each finished or abandoned sample, oldest first, without holding them all.
     void forEachSample(const std::function<void(const records::Sample&)>& visit);
+
+    /// What happened to a colony, or was done to another that was merged into it; oldest first.
+    [[nodiscard]] std::vector<records::ColonyEvent> eventsOf(const records::RecordId& colonyId);
+    /// The same for all colonies that stand in the yard now.
+    [[nodiscard]] std::vector<records::ColonyEvent> eventsOfYard(const records::RecordId& yardId);
+    [[nodiscard]] std::optional<records::ColonyEvent> event(const records::RecordId& id);
+    [[nodiscard]] std::optional<TreatmentEntry> treatment(const records::RecordId& id);
+    /// Newest first day first, of whatever yard they were given in.
+    [[nodiscard]] std::vector<TreatmentEntry> treatmentsOf(const records::RecordId& colonyId);
+    /// Given in the yard, or to a colony that stands there now; newest first.
+    [[nodiscard]] std::vector<TreatmentEntry> treatmentsOfYard(const records::RecordId& yardId);
+    [[nodiscard]] std::vector<TreatmentEntry> allTreatments(); // newest first
+    [[nodiscard]] std::vector<records::Sample>
+    samplesOfYard(const records::RecordId& yardId,
+                  std::int64_t sinceUtcMs); // finished, oldest first
 
     /// Appends one act of counting, numbered after those there. On disk when it returns.
     void addCount(const records::RecordId& sampleId, records::CountEvent event);
@@ -82,6 +110,11 @@ private:
 
     void write(records::Kind kind, const records::RecordId& id, const records::Fields& fields);
     RecordTable& table(records::Kind kind);
+    std::vector<Row> rows(records::Kind kind, const std::string& rest,
+                          const std::vector<records::Value>& values);
+    std::vector<records::ColonyEvent> eventsWhere(const std::string& rest, const records::RecordId& id);
+    std::vector<TreatmentEntry> treatmentsWhere(const std::string& rest,
+                                                const std::vector<records::Value>& values);
     std::vector<records::Yard> yardsWhere(const std::string& rest);
     std::vector<records::Colony> coloniesWhere(const std::string& rest, const records::RecordId& yardId);
 

@@ -16,13 +16,13 @@ class ColonyEntries {
     Q_DECLARE_TR_FUNCTIONS(ColonyEntries)
 };
 
-QString reasonWord(season::Reason reason) {
+QString reasonWord(season::DueReason reason) {
     switch (reason) {
-    case season::Reason::FirstWashOfYear:
+    case season::DueReason::FirstWashOfYear:
         return ColonyEntries::tr("first wash of the year");
-    case season::Reason::Monthly:
+    case season::DueReason::Monthly:
         return ColonyEntries::tr("monthly wash");
-    case season::Reason::AgainBecauseUnclear:
+    case season::DueReason::AgainBecauseUnclear:
         return ColonyEntries::tr("wash again, the last could not tell");
     }
     return {};

@@ -64,7 +64,7 @@ class SeasonDueTest : public QObject {
 private slots:
     void neverWashedIsDueToday() {
         const DueColony result = judge(unwashed("4"), BeeYearStart::January, noon({2026, 5, 18}));
-        QCOMPARE(result.due, (Due{Reason::FirstWashOfYear, {2026, 5, 18}, 0}));
+        QCOMPARE(result.due, (Due{DueReason::FirstWashOfYear, {2026, 5, 18}, 0}));
         QVERIFY(!result.washedThisBeeYear && !result.overLine);
     }
 
@@ -77,7 +77,7 @@ private slots:
         QTest::addColumn<Date>("dueOn");
         QTest::addColumn<int>("daysLate");
         const auto row = [](const char* name, const Date& on, Standing standing, const Date& today,
-                            BeeYearStart start, Reason reason, const Date& dueOn, int late) {
+                            BeeYearStart start, DueReason reason, const Date& dueOn, int late) {
             QTest::newRow(name) << on << standing << today << start << reason << dueOn << late;
         };
         constexpr auto north = BeeYearStart::January;
@@ -163,8 +163,8 @@ private slots:
             dueList(std::vector{washed("1", {2026, 10, 10})}, yardAt(-40), noon({2026, 11, 9}));
         QCOMPARE(north.front().due.daysLate, 0);
         QCOMPARE(south.front().due.daysLate, 0);
-        QCOMPARE(north.front().due.reason, Reason::Monthly);
-        QCOMPARE(south.front().due.reason, Reason::Monthly);
+        QCOMPARE(north.front().due.reason, DueReason::Monthly);
+        QCOMPARE(south.front().due.reason, DueReason::Monthly);
     }
 
     void mostUrgentComesFirst() {

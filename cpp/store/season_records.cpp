@@ -1,0 +1,113 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+// The part of the store that keeps what happens to colonies and what is given to them.
+#include "store/store.h"
+
+#include <algorithm>
+
+namespace halfcup::store {
+
+using namespace records;
+
+void Store::save(const ColonyEvent& event) {
+    write(Kind::Event, event.id, toFields(event));
+}
+
+void Store::save(const Treatment& treatment) {
+    write(Kind::Treatment, treatment.id, toFields(treatment));
+}
+
+void Store::save(const TreatmentEntry& entry) {
+    inOneTransaction([&] {
+        save(entry.treatment);
+        std::vector<TreatedColony> there;
+        for (const Row& row : rows(Kind::Treated, "WHERE treatment_id = ? ORDER BY id", {entry.treatment.id}))
+            there.push_back(treatedColonyFrom(row.id, row.fields));
+        for (TreatedColony& treated : there) {
+            treated.removed = std::ranges::find(entry.colonyIds, treated.colonyId) == entry.colonyIds.end();
+            write(Kind::Treated, treated.id, toFields(treated));
+        }
+        for (const RecordId& colonyId : entry.colonyIds)
+            if (std::ranges::find(there, colonyId, &TreatedColony::colonyId) == there.end()) {
+                const TreatedColony treated{newId(), entry.treatment.id, colonyId, entry.treatment.demo,
+                                            false};
+                write(Kind::Treated, treated.id, toFields(treated));
+            }
+    });
+}
+
+std::vector<ColonyEvent> Store::eventsWhere(const std::string& rest, const RecordId& id) {
+    std::vector<ColonyEvent> events;
+    for (const Row& row : rows(Kind::Event, rest + " AND removed = 0 ORDER BY day, recorded_at_ms, id", {id}))
+        if (const auto event = colonyEventFrom(row.id, row.fields))
+            events.push_back(*event);
+    return events;
+}
+
+std::vector<ColonyEvent> Store::eventsOf(const RecordId& colonyId) {
+    return eventsWhere("WHERE (colony_id = ?1 OR other_colony_id = ?1)", colonyId);
+}
+
+std::vector<ColonyEvent> Store::eventsOfYard(const RecordId& yardId) {
+    return eventsWhere("WHERE (colony_id IN (SELECT id FROM colony WHERE yard_id = ?1)"
+                       " OR other_colony_id IN (SELECT id FROM colony WHERE yard_id = ?1))",
+                       yardId);
+}
+
+std::optional<ColonyEvent> Store::event(const RecordId& id) {
+    for (const Row& row : rows(Kind::Event, "WHERE id = ?", {id}))
+        return colonyEventFrom(row.id, row.fields);
+    return std::nullopt;
+}
+
+std::vector<TreatmentEntry> Store::treatmentsWhere(const std::string& rest,
+                                                   const std::vector<Value>& values) {
+    std::vector<TreatmentEntry> entries;
+    for (const Row& row : rows(Kind::Treatment, rest, values)) {
+        const auto treatment = treatmentFrom(row.id, row.fields);
+        if (!treatment)
+            continue;
+        TreatmentEntry entry{*treatment, {}};
+        for (const Row& treated :
+             rows(Kind::Treated, "WHERE treatment_id = ? AND removed = 0 ORDER BY id", {row.id}))
+            entry.colonyIds.push_back(treatedColonyFrom(treated.id, treated.fields).colonyId);
+        entries.push_back(std::move(entry));
+    }
+    return entries;
+}
+
+std::optional<TreatmentEntry> Store::treatment(const RecordId& id) {
+    const auto found = treatmentsWhere("WHERE id = ?", {id});
+    return found.empty() ? std::nullopt : std::optional{found.front()};
+}
+
+std::vector<TreatmentEntry> Store::treatmentsOf(const RecordId& colonyId) {
+    return treatmentsWhere("WHERE removed = 0 AND id IN (SELECT treatment_id FROM treated WHERE colony_id = ?"
+                           " AND removed = 0) ORDER BY first_day DESC, id DESC",
+                           {colonyId});
+}
+
+std::vector<TreatmentEntry> Store::treatmentsOfYard(const RecordId& yardId) {
+    return treatmentsWhere("WHERE removed = 0 AND (yard_id = ?1 OR id IN (SELECT treatment_id FROM treated"
+                           " JOIN colony ON colony.id = treated.colony_id WHERE colony.yard_id = ?1"
+                           " AND treated.removed = 0)) ORDER BY first_day DESC, id DESC",
+                           {yardId});
+}
+
+std::vector<TreatmentEntry> Store::allTreatments() {
+    return treatmentsWhere("WHERE removed = 0 ORDER BY first_day DESC, id DESC", {});
+}
+
+std::vector<Sample> Store::samplesOfYard(const RecordId& yardId, std::int64_t sinceUtcMs) {
+    std::vector<Sample> samples;
+    for (const Row& row : rows(
+             Kind::Sample,
+             "JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.started_at_ms "
+             ">= ?"
+             " AND sample.state = 'finished' AND sample.removed = 0 ORDER BY sample.started_at_ms, sample.id",
+             {yardId, sinceUtcMs}))
+        samples.push_back(sampleFrom(row.id, row.fields));
+    return samples;
+}
+
+} // namespace halfcup::store
