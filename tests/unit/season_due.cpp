@@ -73,7 +73,7 @@ private slots:
         QTest::addColumn<Standing>("standing");
         QTest::addColumn<Date>("today");
         QTest::addColumn<BeeYearStart>("start");
-        QTest::addColumn<Reason>("reason");
+        QTest::addColumn<DueReason>("reason");
         QTest::addColumn<Date>("dueOn");
         QTest::addColumn<int>("daysLate");
         const auto row = [](const char* name, const Date& on, Standing standing, const Date& today,
@@ -83,7 +83,7 @@ private slots:
         constexpr auto north = BeeYearStart::January;
         constexpr auto south = BeeYearStart::July;
         using S = Standing;
-        using R = Reason;
+        using R = DueReason;
         row("a month later", {2026, 4, 12}, S::Over, {2026, 5, 18}, north, R::Monthly, {2026, 5, 12}, 6);
         row("due today", {2026, 4, 18}, S::Under, {2026, 5, 18}, north, R::Monthly, {2026, 5, 18}, 0);
         row("days ahead", {2026, 4, 20}, S::Close, {2026, 5, 18}, north, R::Monthly, {2026, 5, 20}, -2);
