@@ -1,9 +1,11 @@
 // SPDX-FileCopyrightText: 2026 The Halfcup developers
 // SPDX-License-Identifier: Apache-2.0
 // Records as named values and back, and the methods and their steps.
+#include "records/colony_event.h"
 #include "records/field_access.h"
 #include "records/method.h"
 #include "records/sample.h"
+#include "records/treatment.h"
 #include "records/yard.h"
 
 #include <QTest>
@@ -24,6 +26,10 @@ Yard fullYard() {
     yard.reachM = 90;
     yard.registrationNumber = "AB-1";
     yard.lines = {2.0, "own", 1.7};
+    yard.lineRegion = "Ontario";
+    yard.turnDate = MonthDay{2, 14};
+    yard.firstWashFrom = MonthDay{9, 1};
+    yard.visitedOn = Date{2026, 2, 20};
     yard.demo = true;
     yard.removed = true;
     return yard;
@@ -60,6 +66,51 @@ Sample fullSample() {
     s.demo = true;
     s.removed = true;
     return s;
+}
+
+ColonyEvent fullEvent(EventKind kind) {
+    ColonyEvent e;
+    e.id = "id";
+    e.colonyId = "colony";
+    e.yardId = "yard";
+    e.kind = kind;
+    e.day = {2028, 2, 29};
+    e.recordedAtMs = 7;
+    e.brood = Brood::OpenOnly;
+    e.floor = Floor::Screened;
+    e.frames = 8.5;
+    e.otherColonyId = "other";
+    e.otherYardId = "elsewhere";
+    e.words = "quiet stock";
+    e.demo = true;
+    e.removed = true;
+    return e;
+}
+
+Treatment fullTreatment() {
+    Treatment t;
+    t.id = "id";
+    t.yardId = "yard";
+    t.substance = "thymol";
+    t.product = "as on its label";
+    t.batch = "B-1";
+    t.expiry = Date{2028, 2, 29};
+    t.supplier = "a shop";
+    t.proof = "receipt 4";
+    t.quantity = "2 trays";
+    t.firstDay = {2026, 8, 1};
+    t.lastDay = {2026, 9, 1};
+    t.removalDue = Date{2026, 9, 2};
+    t.removedOn = Date{2026, 9, 3};
+    t.withdrawalDays = 3;
+    t.prescriber = "a vet";
+    t.doneBy = "me";
+    t.verdict = "fits";
+    t.note = "warm";
+    t.recordedAtMs = 5;
+    t.demo = true;
+    t.removed = true;
+    return t;
 }
 
 template <typename Record>
@@ -109,12 +160,19 @@ private slots:
         QCOMPARE(keys(fullColony()), names(Kind::Colony));
         QCOMPARE(keys(Sample{}), names(Kind::Sample));
         QCOMPARE(keys(fullSample()), names(Kind::Sample));
+        QCOMPARE(keys(fullEvent(EventKind::Brood)), names(Kind::Event));
+        QCOMPARE(keys(fullTreatment()), names(Kind::Treatment));
+        QCOMPARE(keys(TreatedColony{}), names(Kind::Treated));
     }
 
     void fullRecordsFillEveryField() { // else the round trips below would prove too little
         QCOMPARE(notKnown(toFields(fullYard())), 0);
         QCOMPARE(notKnown(toFields(fullColony())), 0);
         QCOMPARE(notKnown(toFields(fullSample())), 0);
+        QCOMPARE(notKnown(toFields(fullTreatment())), 0);
+        QCOMPARE(notKnown(toFields(fullEvent(EventKind::Brood))),
+                 1); // a floor is in events of the floor alone
+        QCOMPARE(notKnown(toFields(fullEvent(EventKind::Floor))), 1);
     }
 
     void recordsReadBack() {
@@ -124,6 +182,11 @@ private slots:
         QCOMPARE(toFields(colonyFrom("x", toFields(Colony{}))), toFields(Colony{}));
         QCOMPARE(toFields(sampleFrom("x", toFields(fullSample()))), toFields(fullSample()));
         QCOMPARE(toFields(sampleFrom("x", toFields(Sample{}))), toFields(Sample{}));
+        for (const EventKind kind : allEventKinds)
+            QCOMPARE(toFields(*colonyEventFrom("x", toFields(fullEvent(kind)))), toFields(fullEvent(kind)));
+        QCOMPARE(toFields(*treatmentFrom("x", toFields(fullTreatment()))), toFields(fullTreatment()));
+        const TreatedColony treated{"x", "treatment", "colony", true, true};
+        QCOMPARE(toFields(treatedColonyFrom("x", toFields(treated))), toFields(treated));
         QCOMPARE(sampleFrom("x", {}).id, RecordId("x"));
         QCOMPARE(yardFrom("x", {}).id, RecordId("x"));
         QCOMPARE(colonyFrom("x", {}).id, RecordId("x"));
@@ -150,7 +213,8 @@ private slots:
 
     void unknownIsNothingAndNeverZero() {
         const Fields yard = toFields(Yard{});
-        for (const char* name : {"latitude_deg", "longitude_deg", "position_accuracy_m", "own_line"})
+        for (const char* name : {"latitude_deg", "longitude_deg", "position_accuracy_m", "own_line",
+                                 "line_region", "turn_date", "first_wash_from", "visited_on"})
             QVERIFY2(std::holds_alternative<std::monostate>(yard.at(name)), name);
         const Fields sample = toFields(Sample{});
         for (const char* name :

@@ -10,8 +10,9 @@
 #include <QTemporaryDir>
 #include <QTest>
 
-#include <array>
+#include <initializer_list>
 #include <sys/stat.h>
+#include <vector>
 
 using namespace halfcup::records;
 using namespace halfcup::storetest;
@@ -21,17 +22,24 @@ using Trouble = halfcup::store::StoreError::Kind;
 
 namespace {
 
-QString copyPath; // of the copy before step 2, for the step to look at
+const int today = static_cast<int>(halfcup::store::allMigrations().size()); // the schema of this program
+QString copyPath; // of the copy before the first step of the test's own, for the step to look at
 
-void first(SQLite::Database& database) {
-    halfcup::store::allMigrations().front().apply(database);
+/// The program's own steps and, after them, some of the test's.
+std::vector<Migration> with(std::initializer_list<void (*)(SQLite::Database&)> more) {
+    const auto own = halfcup::store::allMigrations();
+    std::vector<Migration> steps(own.begin(), own.end());
+    for (const auto apply : more)
+        steps.push_back({static_cast<int>(steps.size()) + 1, apply});
+    return steps;
 }
 
 void second(SQLite::Database& database) {
     // The copy is complete before the step begins: it is read here, in the middle of the step.
-    if (sql(copyPath, "SELECT count(*) FROM yard") != "1" || sql(copyPath, "PRAGMA user_version") != "1")
+    if (sql(copyPath, "SELECT count(*) FROM yard") != "1" ||
+        sql(copyPath, "PRAGMA user_version") != std::to_string(today))
         throw std::logic_error("there is no copy yet");
-    database.exec("CREATE TABLE treatment(id TEXT PRIMARY KEY NOT NULL) STRICT");
+    database.exec("CREATE TABLE weather(id TEXT PRIMARY KEY NOT NULL) STRICT");
 }
 
 void third(SQLite::Database& database) {
@@ -39,15 +47,15 @@ void third(SQLite::Database& database) {
 }
 
 void failing(SQLite::Database& database) {
-    database.exec("CREATE TABLE treatment(id TEXT PRIMARY KEY NOT NULL) STRICT");
+    database.exec("CREATE TABLE weather(id TEXT PRIMARY KEY NOT NULL) STRICT");
     database.exec("DELETE FROM revision");
     database.exec("this is no SQL");
 }
 
-constexpr std::array oneStep{Migration{1, &first}};
-constexpr std::array twoSteps{Migration{1, &first}, Migration{2, &second}};
-constexpr std::array threeSteps{Migration{1, &first}, Migration{2, &second}, Migration{3, &third}};
-constexpr std::array failingStep{Migration{1, &first}, Migration{2, &failing}};
+const std::vector<Migration> oneStep = with({});
+const std::vector<Migration> twoSteps = with({&second});
+const std::vector<Migration> threeSteps = with({&second, &third});
+const std::vector<Migration> failingStep = with({&failing});
 
 } // namespace
 
@@ -70,15 +78,15 @@ private slots:
     void init() {
         m_folder = std::make_unique<QTemporaryDir>();
         m_path = m_folder->filePath("halfcup.db");
-        copyPath = m_path + ".before-v2";
+        copyPath = m_path + ".before-v" + QString::number(today + 1);
         m_host = {};
     }
 
     void newDatabaseNeedsNoCopy() {
-        QCOMPARE(halfcup::store::copyNameBefore(m_path.toStdString(), 2), copyPath.toStdString());
+        QCOMPARE(halfcup::store::copyNameBefore(m_path.toStdString(), today + 1), copyPath.toStdString());
         open(oneStep);
         QCOMPARE(names(), QStringList{"halfcup.db"});
-        QCOMPARE(value("PRAGMA user_version"), std::string("1"));
+        QCOMPARE(value("PRAGMA user_version"), std::to_string(today));
     }
 
     void eachStepHasItsCopyAndItsNumber() {
@@ -86,8 +94,8 @@ private slots:
         QVERIFY(putBytes(copyPath, "left over from a try that was cut short"));
         const auto store = open(threeSteps);
         QCOMPARE(store->yards().size(), std::size_t{1});
-        QCOMPARE(value("PRAGMA user_version"), std::string("3"));
-        const QString third = m_path + ".before-v3";
+        QCOMPARE(value("PRAGMA user_version"), std::to_string(today + 2));
+        const QString third = m_path + ".before-v" + QString::number(today + 2);
         for (const QString& copy : {copyPath, third}) {
             QCOMPARE(sql(copy, "PRAGMA integrity_check"), std::string("ok"));
             QCOMPARE(sql(copy, "SELECT name FROM yard"), std::string("By the ford"));
@@ -96,9 +104,9 @@ private slots:
             QCOMPARE(stat(copy.toUtf8().constData(), &info), 0);
             QCOMPARE(info.st_mode & 07777, 0600U);
         }
-        QCOMPARE(sql(copyPath, "SELECT count(*) FROM sqlite_master WHERE name = 'treatment'"),
+        QCOMPARE(sql(copyPath, "SELECT count(*) FROM sqlite_master WHERE name = 'weather'"),
                  std::string("0"));
-        QCOMPARE(sql(third, "PRAGMA user_version"), std::string("2"));
+        QCOMPARE(sql(third, "PRAGMA user_version"), std::to_string(today + 1));
         QCOMPARE(store->integrityReport(), std::string("ok"));
     }
 
@@ -120,9 +128,9 @@ private slots:
         addPlace(*open(oneStep));
         const std::string revisions = value("SELECT count(*) FROM revision");
         QVERIFY(troubleOf([this] { open(failingStep); }) == Trouble::Failed);
-        QCOMPARE(value("PRAGMA user_version"), std::string("1"));
+        QCOMPARE(value("PRAGMA user_version"), std::to_string(today));
         QCOMPARE(value("SELECT count(*) FROM revision"), revisions);
-        QCOMPARE(value("SELECT count(*) FROM sqlite_master WHERE name = 'treatment'"), std::string("0"));
+        QCOMPARE(value("SELECT count(*) FROM sqlite_master WHERE name = 'weather'"), std::string("0"));
         QCOMPARE(open(oneStep)->yards().size(), std::size_t{1});  // the old program still reads it
         QCOMPARE(open(twoSteps)->yards().size(), std::size_t{1}); // and a mended one goes on
     }
@@ -137,12 +145,41 @@ private slots:
 
     void withoutACopyNothingIsChanged() { // something that cannot be replaced lies in its place
         addPlace(*open(oneStep));
-        QVERIFY(QDir(m_folder->path()).mkpath("halfcup.db.before-v2/inside"));
+        QVERIFY(QDir(m_folder->path()).mkpath(QFileInfo(copyPath).fileName() + "/inside"));
         const QByteArray before = bytesOf(m_path);
         QVERIFY(troubleOf([this] { open(twoSteps); }) == Trouble::CopyFailed);
         QVERIFY(bytesOf(m_path) == before);
-        QCOMPARE(names(), (QStringList{"halfcup.db", "halfcup.db.before-v2"}));
+        QCOMPARE(names(), (QStringList{"halfcup.db", QFileInfo(copyPath).fileName()}));
         QCOMPARE(open(oneStep)->yards().size(), std::size_t{1});
+    }
+
+    /// Databases that earlier versions really wrote, one for each schema before today's.
+    void earlierSchemasOpenWithAllTheyHeld() {
+        QVERIFY(today >= 2);
+        for (int version = 1; version < today; ++version) {
+            const QString kept =
+                QStringLiteral(HALFCUP_SOURCE_DIR "/tests/unit/schemas/schema_%1.db").arg(version);
+            const QString path = m_folder->filePath(QStringLiteral("old_%1.db").arg(version));
+            QVERIFY2(QFile::copy(kept, path), qPrintable(kept));
+            QVERIFY(QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner));
+            QCOMPARE(sql(path, "PRAGMA user_version"), std::to_string(version));
+            Store store(path.toStdString(), m_host.asked());
+            QCOMPARE(sql(path, "PRAGMA user_version"), std::to_string(today));
+            QCOMPARE(store.integrityReport(), std::string("ok"));
+            for (const char* count :
+                 {"SELECT count(*) FROM yard", "SELECT count(*) FROM colony",
+                  "SELECT group_concat(id || mites || load_q50 || started_at_ms) FROM sample",
+                  "SELECT count(*) FROM count_event", "SELECT count(*) FROM revision",
+                  "SELECT group_concat(name || value) FROM setting"})
+                QCOMPARE(sql(path, count), sql(kept, count));
+            QCOMPARE(sql(kept, "SELECT count(*) > 0 FROM sample"), std::string("1"));
+            for (const Yard& yard : store.yards()) { // what is new is not known, and the page goes on
+                QVERIFY(!yard.turnDate && !yard.visitedOn && yard.lineRegion.empty());
+                store.save(yard);
+                QVERIFY(store.treatmentsOfYard(yard.id).empty());
+                QVERIFY(store.eventsOfYard(yard.id).empty());
+            }
+        }
     }
 
     void diskTooFullForTheCopy() {
