@@ -16,13 +16,28 @@ std::string figure(double value) {
     return error == std::errc() ? std::string(text, end) : std::string("?");
 }
 
+// A load as sure as it is: 0.081, 2.9, 18.
+std::string loadFigure(double per100) {
+    if (per100 >= 10)
+        return std::to_string(std::llround(per100));
+    char text[64];
+    const auto [end, error] = std::to_chars(text, text + sizeof text, per100, std::chars_format::general, 2);
+    return error == std::errc() ? std::string(text, end) : std::string("?");
+}
+
 struct English {
     std::string operator()(const Celsius& celsius) const { return figure(celsius.value) + " C"; }
     std::string operator()(const Days& days) const {
         return std::to_string(days.value) + (days.value == 1 ? " day" : " days");
     }
     std::string operator()(const Share& share) const { return figure(share.value * 100) + " %"; }
-    std::string operator()(const Load& load) const { return figure(load.value) + " per 100"; }
+    std::string operator()(const Load& load) const { return loadFigure(load.value) + " per 100"; }
+    std::string operator()(const LoadSpan& span) const {
+        return loadFigure(span.low) + " to " + loadFigure(span.high);
+    }
+    std::string operator()(const ShareSpan& span) const {
+        return figure(span.low * 100) + " to " + figure(span.high * 100) + " %";
+    }
     std::string operator()(const Number& number) const {
         return std::to_string(static_cast<long long>(std::llround(number.value)));
     }

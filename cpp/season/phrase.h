@@ -25,6 +25,14 @@ struct Share { // a fraction, written in per cent
 struct Load { // mites per 100 bees
     double value;
 };
+struct LoadSpan { // from and to, mites per 100 bees: "2.9 to 9.4"
+    double low;
+    double high;
+};
+struct ShareSpan { // from and to, fractions, in per cent: "70 to 95 %"
+    double low;
+    double high;
+};
 struct Number { // a plain count, such as bees
     double value;
 };
@@ -36,7 +44,8 @@ struct Term {
     const char* text;
 };
 
-using Argument = std::variant<Celsius, Days, Share, Load, Number, Words, Term, records::Date>;
+using Argument =
+    std::variant<Celsius, Days, Share, Load, LoadSpan, ShareSpan, Number, Words, Term, records::Date>;
 
 struct Phrase {
     const char* text = ""; // %1 to %9 stand for the arguments

@@ -24,6 +24,7 @@ struct StartingLoad {
     double washedQ95 = 0;
 };
 
+/// The model is linear in its start, so a washed load in gives washed loads out: what lines are set on.
 struct LoadRange {
     double low = 0; // mites per 100 bees, as a wash would find them
     double middle = 0;
@@ -42,6 +43,7 @@ struct Outlook {
     std::vector<OutlookDay> days;
     std::optional<OutlookDay> atTurnDate; // nothing where it lies beyond the days or there is none
     std::optional<OutlookDay> atMidAutumn;
+    std::vector<Phrase> notes; // what could not be counted in, and what the model leaves out
 };
 
 struct WhatIf {
@@ -56,6 +58,17 @@ struct WhatIf {
 inline constexpr int longestWait = 120;     // days from today to the start [convention]
 inline constexpr int oldestStartDays = 120; // a wash older than this is no start any more [convention]
 
+/// How a treatment is put into the model: a long course by what a comparison before and after would show, in
+/// the whole colony; one that acts for a day and not under cappings by its share of the mites on the bees.
+/// Nothing where the handbook has no figure for what it kills.
+struct ModelledTreatment {
+    mites::TreatmentReach reach = mites::TreatmentReach::Whole;
+    double efficacyLow = 0, efficacyMiddle = 0, efficacyHigh = 0; // below 1
+    int days = 1;                                                 // the middle of the course
+};
+[[nodiscard]] std::optional<ModelledTreatment> modelled(const std::string& substanceId,
+                                                        const handbook::Handbook& handbook);
+
 /// If nothing is done. Errors: std::invalid_argument with a sentence for a start after today or too old, a
 /// wait out of range, loads that are none.
 [[nodiscard]] Outlook outlookOfNothing(const WhatIf& question, const handbook::Handbook& handbook);
@@ -63,7 +76,7 @@ inline constexpr int oldestStartDays = 120; // a wash older than this is no star
 /// With a choice. Nothing where the handbook has no figure for what it kills: then no outlook is honest. The
 /// range is that of the wash, of growth (the model's low and high band) and of the efficacy seen.
 [[nodiscard]] std::optional<Outlook> outlookWith(const Choice& choice, const WhatIf& question,
-                                                 records::Brood brood, const handbook::Handbook& handbook);
+                                                 const handbook::Handbook& handbook);
 
 /// Where outlookWith() has nothing to say, why.
 [[nodiscard]] Phrase whyNoOutlook(const Choice& choice);
