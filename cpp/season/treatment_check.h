@@ -3,6 +3,7 @@
 #pragma once
 
 #include "handbook/handbook.h"
+#include "mites/constants.h"
 #include "records/moment.h"
 #include "records/sample.h"
 #include "records/treatment.h"
@@ -57,9 +58,11 @@ struct TreatmentCheck {
     Phrase next;                      // what follows for rotation and for the next weeks
 };
 
-/// Errors: none; what cannot be told is CannotTell or NotYet. today decides what is still to come.
+/// jarShape: how much jars of one colony differ, see mites/constants.h. Errors: none; what cannot be told is
+/// CannotTell or NotYet. today decides what is still to come.
 [[nodiscard]] TreatmentCheck checkTreatment(const records::Treatment& treatment,
                                             const std::vector<ColonyWashes>& colonies,
-                                            const records::Date& today, const handbook::Handbook& handbook);
+                                            const records::Date& today, const handbook::Handbook& handbook,
+                                            double jarShape = mites::kJarShape);
 
 } // namespace halfcup::season
