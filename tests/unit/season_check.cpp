@@ -117,6 +117,25 @@ private slots:
         QVERIFY(found.chanceOverMark < 0.2);
     }
 
+    void notReachedAndCannotTellPartAtAFifth() {
+        const TreatmentCheck low = check({colony({wash(before, 20), wash(after, 8)})});
+        QVERIFY(low.efficacyQ95 > low.mark && low.chanceOverMark < 0.2 && low.chanceOverMark > 0.02);
+        QVERIFY(low.outcome == Outcome::NotReached);
+        const TreatmentCheck middle = check({colony({wash(before, 20), wash(after, 4)})});
+        QVERIFY2(middle.chanceOverMark > 0.2 && middle.chanceOverMark < 0.5,
+                 qPrintable(QString::number(middle.chanceOverMark)));
+        QVERIFY(middle.outcome == Outcome::CannotTell);
+    }
+
+    void assumedGrowthIsTakenOut() {
+        mites::GrowthCorrection growth;
+        growth.days = 27; // 28 July to 24 August
+        const mites::EfficacyPosterior direct({{60, 300, 0.1}, {10, 300, 0.1}}, mites::kJarShape, {}, growth);
+        const TreatmentCheck found = check({colony({wash(before, 60), wash(after, 10)})});
+        QCOMPARE(*found.efficacyQ50, direct.q50());
+        QCOMPARE(*found.efficacyQ05, direct.q05());
+    }
+
     void pointsToResistance() {
         const std::vector colonies{colony({wash(before, 60), wash(after, 40)}),
                                    colony({wash(before, 30), wash(after, 25)}),
