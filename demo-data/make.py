@@ -91,7 +91,7 @@ WASHES = (
     ("5", "05-25 10:20", 8, {}),
     ("6", "05-25 10:55", 3, {"position_state": "no_fix"}),
     ("3", "06-22 09:30", 6, {}),
-    ("5", "06-22 10:05", 3, {"note": "three weeks after thymol came out"}),
+    ("5", "06-22 10:05", 3, {"note": "nineteen days after the pads came out"}),
     ("6", "06-22 10:40", 5, {}),
     ("3", "07-20 09:20", 8, {}),
     ("5", "07-20 09:55", 4, {}),
@@ -106,6 +106,52 @@ WASHES = (
     ("3", "10-12 12:30", 2, {}),
     ("5", "10-12 13:05", 1, {}),
     ("6", "10-12 13:40", 2, {}),
+)
+
+# colonies (label, or a yard for all of its hives), what happened, day, and what belongs to it
+EVENTS = (
+    ("Alder Bend", "floor", "03-01", {"floor": "screened"}),
+    ("Long Furrow", "floor", "03-01", {"floor": "solid"}),
+    ("4", "strength", "04-12", {"frames": 11}),
+    ("10", "strength", "05-14", {"frames": 4}),
+    ("4", "brood", "04-12", {"brood": "capped"}),
+    ("2", "brood", "04-20", {"brood": "capped"}),
+    ("7", "brood", "04-20", {"brood": "capped"}),
+    ("Long Furrow", "brood", "04-25", {"brood": "capped"}),
+    ("Nuc by the gate", "split", "04-28", {"words": "made up from colonies 3 and 5"}),
+    ("4", "supers_on", "05-03", {}),
+    ("7", "supers_on", "05-03", {}),
+    ("5", "strength", "05-25", {"frames": 9}),
+    ("2", "requeened", "06-05", {"words": "daughter of colony 7"}),
+    ("3", "supers_on", "05-25", {}),
+    ("4", "supers_off", "07-25", {}),
+    ("7", "supers_off", "07-25", {}),
+    ("3", "supers_off", "08-10", {}),
+    ("7", "swarmed", "06-01", {"words": "hung in the alder, taken by a neighbour"}),
+    ("Alder Bend", "brood", "12-18", {"brood": "none"}),
+    ("Long Furrow", "brood", "12-18", {"brood": "none"}),
+)
+
+SHOP = "The farm shop, 2 Mill Lane"
+PADS = {"product": "formic acid pads, as on the label", "batch": "FA-0417", "expiry": "2027-11-30", "supplier": SHOP,
+        "proof": "receipt of 9 April 2026", "withdrawal_days": 0, "done_by": "the keeper"}
+STRIPS = {"product": "amitraz strips, as on the label", "batch": "AM-2210", "expiry": "2028-02-29", "supplier": SHOP,
+          "proof": "receipt of 3 August 2026", "withdrawal_days": 0, "prescriber": "the practice in town",
+          "done_by": "the keeper"}
+TRAYS = {"product": "thymol trays, as on the label", "batch": "TH-88", "expiry": "2027-08-31", "supplier": SHOP,
+         "proof": "receipt of 3 August 2026", "withdrawal_days": 0, "done_by": "the keeper"}
+DRIP = {"product": "oxalic acid solution, as on the label", "batch": "OX-12", "expiry": "2027-10-31", "supplier": SHOP,
+        "proof": "receipt of 1 December", "withdrawal_days": 0, "done_by": "the keeper"}
+
+# colonies, substance, first day, last day, day taken out, quantity, product
+TREATMENTS = (
+    ("Alder Bend", "oxalic-acid", "2025-12-20", "2025-12-20", None, "5 doses of the label", DRIP),
+    ("Long Furrow", "oxalic-acid", "2025-12-20", "2025-12-20", None, "3 doses of the label", DRIP),
+    ("4", "formic-acid", "2026-05-20", "2026-05-26", "2026-05-27", "2 pads", PADS),
+    ("5", "formic-acid", "2026-05-27", "2026-06-02", "2026-06-03", "2 pads", PADS),
+    ("2", "formic-acid", "2026-06-24", "2026-06-30", "2026-07-01", "2 pads", PADS),
+    ("Alder Bend", "amitraz", "2026-08-14", "2026-09-24", "2026-09-25", "10 strips", STRIPS),
+    ("Long Furrow", "thymol", "2026-08-18", "2026-09-14", "2026-09-14", "6 trays", TRAYS),
 )
 
 
@@ -168,6 +214,32 @@ def sample(yard, colony_id, label, start, mites, odd):
     return row | odd
 
 
+def those(whom, homes):
+    """The labels meant by a label or by a yard's name; the nuc is treated with nobody."""
+    if whom in homes:
+        return [whom]
+    return [label for label, (yard, _) in homes.items() if yard[0] == whom and not label.startswith("Nuc")]
+
+
+def events(homes):
+    rows = []
+    for whom, what, day, more in EVENTS:
+        for label in those(whom, homes):
+            rows.append({"id": record_id(f"event {label} {what} {day}", f"{YEAR}-{day}T18:00:00+00:00"),
+                         "colony_id": homes[label][1], "event": what, "day": f"{YEAR}-{day}"} | more)
+    return rows
+
+
+def treatments(homes):
+    rows = []
+    for whom, substance, first, last, out, quantity, product in TREATMENTS:
+        row = {"id": record_id(f"treatment {whom} {substance} {first}", f"{first}T18:00:00+00:00"),
+               "colony_ids": [homes[label][1] for label in those(whom, homes)], "substance": substance,
+               "first_day": first, "last_day": last, "quantity": quantity}
+        rows.append(row | ({"removal_due": out, "removed_on": out} if out else {}) | product)
+    return rows
+
+
 def season():
     yards, colonies, samples, homes = [], [], [], {}
     for yard in YARDS:
@@ -185,16 +257,16 @@ def season():
     for label, start, mites, odd in WASHES:
         samples.append(sample(*homes[label], label, start, mites, odd))
     samples.sort(key=lambda row: datetime.fromisoformat(row["started_at"]))
-    return yards, colonies, samples
+    return yards, colonies, samples, events(homes), treatments(homes)
 
 
 def main():
     head = {"format": "halfcup-demo", "version": 1,
-            "invented": "Yards, positions, colonies, washes and counts in this file are invented.",
+            "invented": "Yards, positions, colonies, washes, counts, treatments and products in this file are invented.",
             "today": f"{YEAR}-05-18T09:40:00+02:00"}
     text = "{\n" + "".join(f"  {json.dumps(name)}: {json.dumps(value)},\n" for name, value in head.items())
     parts = []
-    for name, rows in zip(("yards", "colonies", "samples"), season()):
+    for name, rows in zip(("yards", "colonies", "samples", "events", "treatments"), season()):
         parts.append(f"  {json.dumps(name)}: [\n" + ",\n".join("    " + json.dumps(row) for row in rows) + "\n  ]")
     sys.stdout.write(text + ",\n".join(parts) + "\n}\n")
 

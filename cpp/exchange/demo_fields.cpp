@@ -70,6 +70,14 @@ records::Moment DemoFields::moment(const std::string& name) {
     return *moment;
 }
 
+records::Date DemoFields::date(const std::string& name) {
+    const std::string value = text(name);
+    const auto date = records::parseIsoDate(value);
+    if (!date)
+        fail(name, "\"" + value + "\" is not a day like 2026-05-20.");
+    return *date;
+}
+
 std::string DemoFields::id(const std::string& name) {
     std::string value = text(name);
     if (!records::isRecordId(value))

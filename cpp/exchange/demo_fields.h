@@ -28,6 +28,7 @@ public:
     [[nodiscard]] std::optional<std::int64_t> optionalInteger(const std::string& name, std::int64_t smallest,
                                                               std::int64_t largest);
     [[nodiscard]] records::Moment moment(const std::string& name); // RFC 3339
+    [[nodiscard]] records::Date date(const std::string& name);     // "2026-05-20"
     [[nodiscard]] std::string id(const std::string& name);         // a record id
     [[nodiscard]] const nlohmann::json& array(const std::string& name);
     [[nodiscard]] DemoFields object(const std::string& name);

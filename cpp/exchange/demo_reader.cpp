@@ -3,6 +3,7 @@
 #include "exchange/demo_reader.h"
 
 #include "exchange/demo_fields.h"
+#include "exchange/demo_season.h"
 #include "mites/scoop.h"
 #include "records/judgement.h"
 #include "records/typed_input.h"
@@ -21,21 +22,13 @@ constexpr std::int64_t dayMs = 86'400'000;
 constexpr std::int64_t longestWashS = 86'400; // a jar may wait for the evening; longer is a slip
 constexpr double smallestLine = 0.01;
 
-Moment shifted(const Moment& moment, int years) {
-    Date date = localDate(moment);
-    const std::int64_t before = daysSinceEpoch(date);
-    date.year += years;
-    if (!isValid(date))
-        date.day = 28; // only 29 February can be missing from another year
-    return {moment.utcMs + (daysSinceEpoch(date) - before) * dayMs, moment.offsetMinutes};
-}
-
 int yearsToFit(const Moment& today, const Moment& now) {
     const int years = localDate(now).year - localDate(today).year;
-    return shifted(today, years).utcMs <= now.utcMs ? years : years - 1;
+    return movedByYears(today, years).utcMs <= now.utcMs ? years : years - 1;
 }
 
-/// Reads one file: ids are checked against what came before, in the order yards, colonies, samples.
+/// Reads one file: ids are checked against what came before, in the order yards, colonies, samples, events,
+/// treatments.
 class Reader {
 public:
     explicit Reader(const DemoOptions& options)
@@ -69,7 +62,7 @@ Demo Reader::read(const nlohmann::json& document) {
     Demo demo;
     demo.today = top.moment("today");
     m_years = m_options.fitTo ? yearsToFit(demo.today, *m_options.fitTo) : 0;
-    demo.today = shifted(demo.today, m_years);
+    demo.today = movedByYears(demo.today, m_years);
     demo.shiftedYears = m_years;
     const auto each = [&top](const std::string& name, auto&& use) {
         const nlohmann::json& list = top.array(name);
@@ -89,6 +82,28 @@ Demo Reader::read(const nlohmann::json& document) {
         const std::int64_t endedMs = read.sample.finishedAtMs.value_or(read.sample.abandonedAtMs.value_or(0));
         if (!m_options.untilUtcMs || endedMs <= *m_options.untilUtcMs)
             demo.samples.push_back(std::move(read));
+    });
+    const auto isPast = [&](const Date& day) {
+        return !m_options.untilUtcMs || day <= localDate({*m_options.untilUtcMs, demo.today.offsetMinutes});
+    };
+    each("events", [&](DemoFields fields) {
+        const std::string id = newId(fields);
+        ColonyEvent event = readDemoEvent(fields, m_colonies, m_years);
+        fields.done();
+        event.id = id;
+        if (isPast(event.day))
+            demo.events.push_back(std::move(event));
+    });
+    each("treatments", [&](DemoFields fields) {
+        const std::string id = newId(fields);
+        DemoTreatment read = readDemoTreatment(fields, m_colonies, m_years);
+        fields.done();
+        read.treatment.id = id;
+        if (!isPast(read.treatment.firstDay))
+            return;
+        if (read.treatment.removedOn && !isPast(*read.treatment.removedOn))
+            read.treatment.removedOn.reset(); // still in the hive on that day
+        demo.treatments.push_back(std::move(read));
     });
     top.done();
     std::ranges::stable_sort(demo.samples, {}, [](const DemoSample& s) { return s.sample.startedAtMs; });
@@ -185,7 +200,7 @@ DemoSample Reader::readSample(DemoFields fields) {
         fields.fail("method", "\"" + sample.method + "\" is not a method known here.");
     sample.state = wordField(fields, "state", {SampleState::Finished, SampleState::Abandoned});
     const bool finished = sample.state == SampleState::Finished;
-    const Moment started = shifted(fields.moment("started_at"), m_years);
+    const Moment started = movedByYears(fields.moment("started_at"), m_years);
     sample.startedAtMs = started.utcMs;
     sample.utcOffsetMinutes = started.offsetMinutes;
     const auto after = [&](const std::string& name, std::int64_t notBeforeS) {

@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "records/colony_event.h"
 #include "records/count.h"
 #include "records/moment.h"
 #include "records/sample.h"
+#include "records/treatment.h"
 #include "records/yard.h"
 
 #include <cstdint>
@@ -22,17 +24,25 @@ struct DemoSample {
     std::vector<records::CountEvent> counts; // numbered from 1, first rinse then second
 };
 
+/// A treatment of the demo and the colonies that got it.
+struct DemoTreatment {
+    records::Treatment treatment;
+    std::vector<records::RecordId> colonyIds;
+};
+
 /// The invented season of demo-data/season.json. Every record is flagged as demo.
 struct Demo {
     records::Moment today; // when the scenario's story is told
     std::vector<records::Yard> yards;
     std::vector<records::Colony> colonies;
     std::vector<DemoSample> samples; // oldest first
-    int shiftedYears = 0;            // what was added to every date of the file
+    std::vector<records::ColonyEvent> events;
+    std::vector<DemoTreatment> treatments;
+    int shiftedYears = 0; // what was added to every date of the file
 };
 
 struct DemoOptions {
-    /// Washes that ended later are left out. Nothing: all of them.
+    /// Washes that ended later, and what was done on a later day, are left out. Nothing: all of them.
     std::optional<std::int64_t> untilUtcMs;
     /// Moves all dates by whole years, so that the scenario's today is the latest one not after this moment.
     /// 29 February becomes 28 February where the year has none. Nothing: the dates of the file.

@@ -25,6 +25,10 @@ void loadDemo(store::Store& store, const exchange::Demo& demo) {
                 for (const records::CountEvent& event : each.counts)
                     store.addCount(each.sample.id, event);
         }
+        for (const records::ColonyEvent& event : demo.events)
+            store.save(event);
+        for (const exchange::DemoTreatment& each : demo.treatments)
+            store.save(store::TreatmentEntry{each.treatment, each.colonyIds});
     });
 }
 

@@ -162,6 +162,31 @@ private slots:
         }
     }
 
+    void whatWasDoneIsCutAtTheDayAsked() {
+        const Demo all = readDemo(demoText());
+        QCOMPARE(all.treatments.size(), std::size_t{7});
+        for (const DemoTreatment& each : all.treatments) {
+            QVERIFY(records::problemsOf(each.treatment, static_cast<int>(each.colonyIds.size()),
+                                        each.treatment.firstDay)
+                        .empty());
+            QVERIFY(each.treatment.demo && !each.treatment.batch.empty() && !each.treatment.supplier.empty());
+        }
+        DemoOptions options;
+        options.untilUtcMs = moment("2026-05-24T12:00:00+02:00").utcMs; // in the middle of colony 4's pads
+        const Demo may = readDemo(demoText(), options);
+        QCOMPARE(may.treatments.size(), std::size_t{3});
+        QVERIFY(!may.treatments.back().treatment.removedOn);
+        QCOMPARE(may.treatments.back().treatment.removalDue, (std::optional{records::Date{2026, 5, 27}}));
+        for (const records::ColonyEvent& event : may.events)
+            QVERIFY(event.day <= (records::Date{2026, 5, 24}) && event.demo);
+        QVERIFY(may.events.size() < all.events.size());
+        options = {};
+        options.fitTo = moment("2029-06-01T12:00:00+02:00"); // the leap day of an expiry has no place in 2031
+        const Demo later = readDemo(demoText(), options);
+        QCOMPARE(later.treatments[5].treatment.firstDay, (records::Date{2029, 8, 14}));
+        QCOMPARE(later.treatments[5].treatment.expiry, (std::optional{records::Date{2031, 2, 28}}));
+    }
+
     void morningOfTheStory() {
         DemoOptions options;
         options.untilUtcMs = moment("2026-05-18T09:40:00+02:00").utcMs;
@@ -171,14 +196,14 @@ private slots:
         for (const season::DueColony& each : alder)
             labels.push_back(each.colony.label);
         QCOMPARE(labels, (std::vector<std::string>{"4", "1", "2", "7", "10"}));
-        QCOMPARE(alder[0].due, (season::Due{season::Reason::Monthly, {2026, 5, 12}, 6}));
+        QCOMPARE(alder[0].due, (season::Due{season::DueReason::Monthly, {2026, 5, 12}, 6}));
         QVERIFY(alder[0].overLine);
-        QCOMPARE(alder[1].due, (season::Due{season::Reason::FirstWashOfYear, {2026, 5, 18}, 0}));
+        QCOMPARE(alder[1].due, (season::Due{season::DueReason::FirstWashOfYear, {2026, 5, 18}, 0}));
         QVERIFY(!alder[1].colony.lastWash);
         QCOMPARE(alder[2].colony.lastWash->standing, Standing::Close);
         QCOMPARE(alder[3].colony.lastWash->standing, Standing::Under);
         QCOMPARE(alder[3].due.daysLate, -2);
-        QCOMPARE(alder[4].due, (season::Due{season::Reason::AgainBecauseUnclear, {2026, 5, 21}, -3}));
+        QCOMPARE(alder[4].due, (season::Due{season::DueReason::AgainBecauseUnclear, {2026, 5, 21}, -3}));
         const auto furrow = dueIn(demo, demo.yards[1], demo.today);
         QCOMPARE(furrow[0].colony.label, std::string("Nuc by the gate"));
         QCOMPARE(furrow[1].colony.label, std::string("5")); // over the own line
@@ -292,6 +317,15 @@ private slots:
             "\"scoop\": {\"volume_ml\": 118.294, \"packing\": \"loose\", \"bees_source\": \"book\"}",
             "\"scoop\": []", "samples[0].scoop: an object");
         row("unknown step", "\"step\": \"safety\"", "\"step\": \"dance\"", "samples[9].step: ");
+        row("unknown happening", "\"event\": \"floor\"", "\"event\": \"dance\"", "events[0].event: ");
+        row("happening on no day", "\"day\": \"2026-03-01\"", "\"day\": \"2026-02-29\"", "events[0].day: ");
+        row("floor of another kind", "\"floor\": \"screened\"", "\"floor\": \"glass\"", "events[0].floor: ");
+        row("end before the start", "\"last_day\": \"2025-12-20\"", "\"last_day\": \"2025-12-19\"",
+            "treatments[0].first_day: ");
+        row("withdrawal below 0", "\"withdrawal_days\": 0", "\"withdrawal_days\": -1",
+            "treatments[0].withdrawal_days: ");
+        row("treated nobody", "\"colony_ids\": [\"019ca86d", "\"colony_ids\": [\"019ca860",
+            "treatments[0].colony_ids: ");
         row("unknown way to count", "\"counted_by\": \"typed\"", "\"counted_by\": \"guess\"",
             "samples[12].counted_by: ");
     }
