@@ -90,6 +90,8 @@ std::vector<Substance> substances(const Handbook& handbook) {
         one.synthetic = of.choice("kind", {"natural", "synthetic"}) == 1;
         one.hazard = of.neededWords("hazard");
         one.resistance = of.words("resistance");
+        one.resistanceWeighs =
+            !one.resistance.empty() && of.choice("resistance-weight", {"said", "with care"}) == 1;
         all.push_back(std::move(one));
     }
     return all;

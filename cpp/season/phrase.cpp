@@ -36,7 +36,8 @@ struct English {
         return loadFigure(span.low) + " to " + loadFigure(span.high);
     }
     std::string operator()(const ShareSpan& span) const {
-        return figure(span.low * 100) + " to " + figure(span.high * 100) + " %";
+        return (span.low == span.high ? "" : figure(span.low * 100) + " to ") + figure(span.high * 100) +
+               " %";
     }
     std::string operator()(const Number& number) const {
         return std::to_string(static_cast<long long>(std::llround(number.value)));

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "season/turn_date.h"
 
+#include "mites/season_constants.h"
+
 #include <cmath>
 
 namespace halfcup::season {
@@ -11,9 +13,9 @@ namespace {
 using records::MonthDay;
 
 constexpr MonthDay northernTurnDay{8, 15}; // handbook turn-date-north
-constexpr int southernShiftDays = 182;     // handbook turn-date-south-shift
-constexpr int commonYear = 2001;           // any year without a 29 February
-constexpr int daysToMidAutumn = 61;        // 15 August to 15 October
+constexpr int southernShiftDays = static_cast<int>(mites::kSouthernShiftDays);
+constexpr int commonYear = 2001;    // any year without a 29 February
+constexpr int daysToMidAutumn = 61; // 15 August to 15 October
 
 } // namespace
 
