@@ -13,6 +13,7 @@ namespace halfcup::season {
 namespace {
 
 using mites::Standing;
+using records::Date;
 
 int lateness(const Due& due) {
     return due.daysLate > 0 ? 0 : due.daysLate == 0 ? 1 : 2;
@@ -34,27 +35,96 @@ std::optional<LastWash> lastWashOf(const records::Sample& sample) {
     return last;
 }
 
-DueColony judge(const ColonyToJudge& colony, BeeYearStart start, const records::Moment& now) {
-    const records::Date today = records::localDate(now);
-    const std::int64_t todayDays = records::daysSinceEpoch(today);
+namespace {
+
+/// A day on which a wash is due, and why.
+struct Candidate {
+    DueReason reason;
+    Date day;
+};
+
+Date later(const Date& a, const Date& b) {
+    return std::max(a, b);
+}
+
+std::optional<Candidate> afterTreatment(const ColonyToJudge& colony, const Date& today) {
+    if (!colony.lastTreatment || colony.lastTreatment->firstDay > today)
+        return std::nullopt;
+    const Date& end = colony.lastTreatment->end;
+    const bool checked =
+        colony.lastWash && colony.lastWash->washedOn >= records::plusDays(end, afterTreatmentCountsDays);
+    if (checked || records::daysBetween(end, today) > afterTreatmentForgottenDays)
+        return std::nullopt;
+    return Candidate{DueReason::AfterTreatment, records::plusDays(end, afterTreatmentDays)};
+}
+
+/// The first wash of the year, or the month's, or the repeated one.
+Candidate regular(const ColonyToJudge& colony, const YardYear& year, const Date& today,
+                  bool washedThisBeeYear) {
+    const auto& last = colony.lastWash;
+    const bool unclear = last && last->standing == Standing::CannotTell;
+    const Date again = last ? records::plusDays(last->washedOn, unclear ? unclearDays : monthDays) : Date{};
+    if (!year.hasWinter)
+        return last ? Candidate{unclear ? DueReason::AgainBecauseUnclear : DueReason::Monthly, again}
+                    : Candidate{DueReason::FirstWashOfYear, today};
+    const Date lastDay = lastWashDay(year, today);
+    if (washedThisBeeYear && again <= lastDay && today <= lastDay)
+        return {unclear ? DueReason::AgainBecauseUnclear : DueReason::Monthly, again};
+    const bool nextYear = washedThisBeeYear || today > lastDay;
+    const Date inYear = nextYear ? records::plusDays(lastDay, 200) : today; // a day of the bee year asked for
+    const FirstWash first = firstWash(year, inYear);
+    Date day = first.known ? first.from : later(first.from, today);
+    if (first.known && colony.knownSince)
+        day = later(day, *colony.knownSince);
+    if (last)
+        day = later(day, again);
+    return {DueReason::FirstWashOfYear, day};
+}
+
+std::optional<Candidate> beforeTurnDate(const ColonyToJudge& colony, const YardYear& year,
+                                        const Date& today) {
+    if (!year.turnDay)
+        return std::nullopt;
+    const Date opens = records::plusDays(records::onOrAfter(*year.turnDay, today), -beforeTurnDays);
+    const auto& last = colony.lastWash;
+    if (last && last->washedOn >= opens)
+        return std::nullopt;
+    const Date earliest =
+        last ? records::plusDays(last->washedOn, apartDays) : colony.knownSince.value_or(today);
+    return Candidate{DueReason::BeforeTurnDate, later(opens, earliest)};
+}
+
+int gravity(DueReason reason) {
+    return reason < DueReason::BeforeTurnDate ? 0 : static_cast<int>(reason);
+}
+
+} // namespace
+
+DueColony judge(const ColonyToJudge& colony, const YardYear& year, const records::Moment& now) {
+    const Date today = records::localDate(now);
     DueColony result;
     result.colony = colony;
-    std::int64_t dueDays = todayDays;
-    if (colony.lastWash) {
-        const LastWash& last = *colony.lastWash;
-        if (!records::isValid(last.washedOn))
-            throw std::invalid_argument("There is no such day as " + records::toIso(last.washedOn) + ".");
-        const bool unclear = last.standing == Standing::CannotTell;
-        dueDays = records::daysSinceEpoch(last.washedOn) + (unclear ? unclearDays : monthDays);
-        result.washedThisBeeYear = last.washedOn >= beeYearBegin(today, start);
-        result.overLine = result.washedThisBeeYear && last.standing == Standing::Over;
-        if (result.washedThisBeeYear)
-            result.due.reason = unclear ? DueReason::AgainBecauseUnclear : DueReason::Monthly;
-        else
-            dueDays = std::max(dueDays, todayDays); // nobody is late in a year that has just begun
+    if (const auto& last = colony.lastWash) {
+        if (!records::isValid(last->washedOn))
+            throw std::invalid_argument("There is no such day as " + records::toIso(last->washedOn) + ".");
+        result.washedThisBeeYear = last->washedOn >= beeYearBegin(today, year.start);
+        result.overLine = result.washedThisBeeYear && last->standing == Standing::Over;
     }
-    result.due.dueOn = records::dateFromDays(dueDays);
-    result.due.daysLate = static_cast<int>(todayDays - dueDays);
+    std::vector<Candidate> candidates;
+    if (const auto treated = afterTreatment(colony, today)) {
+        candidates.push_back(*treated);
+    } else {
+        candidates.push_back(regular(colony, year, today, result.washedThisBeeYear));
+        if (const auto turn = beforeTurnDate(colony, year, today))
+            candidates.push_back(*turn);
+    }
+    const Candidate& first = *std::ranges::min_element(candidates, {}, &Candidate::day);
+    result.due.reason = first.reason;
+    for (const Candidate& each : candidates)
+        if (each.day <= today)
+            result.due.reason = std::max(result.due.reason, each.reason);
+    result.due.dueOn = first.day;
+    result.due.daysLate = records::daysBetween(first.day, today);
     return result;
 }
 
@@ -63,6 +133,8 @@ bool moreUrgent(const DueColony& a, const DueColony& b) {
         return lateness(a.due) < lateness(b.due);
     if (a.overLine != b.overLine)
         return a.overLine;
+    if (gravity(a.due.reason) != gravity(b.due.reason))
+        return gravity(a.due.reason) > gravity(b.due.reason);
     if (a.washedThisBeeYear != b.washedThisBeeYear)
         return !a.washedThisBeeYear;
     const auto& lastA = a.colony.lastWash;
@@ -79,13 +151,37 @@ bool moreUrgent(const DueColony& a, const DueColony& b) {
 
 std::vector<DueColony> dueList(std::span<const ColonyToJudge> colonies, const records::Yard& yard,
                                const records::Moment& now) {
-    const BeeYearStart start = beeYearStart(yard);
+    const YardYear year = yardYear(yard);
     std::vector<DueColony> list;
     list.reserve(colonies.size());
     for (const ColonyToJudge& colony : colonies)
-        list.push_back(judge(colony, start, now));
+        list.push_back(judge(colony, year, now));
     std::ranges::sort(list, moreUrgent);
     return list;
+}
+
+Term wordOf(DueReason reason) {
+    switch (reason) {
+    case DueReason::FirstWashOfYear:
+        return {phraseText("first wash of the year")};
+    case DueReason::Monthly:
+        return {phraseText("monthly wash")};
+    case DueReason::AgainBecauseUnclear:
+        return {phraseText("wash again, the last could not tell")};
+    case DueReason::BeforeTurnDate:
+        return {phraseText("wash before the turn date")};
+    case DueReason::AfterTreatment:
+        return {phraseText("did the treatment work?")};
+    }
+    return {""};
+}
+
+Phrase phraseOf(const Due& due) {
+    if (due.daysLate > 0)
+        return {phraseText("Due: %1, %2 late"), {wordOf(due.reason), Days{due.daysLate}}};
+    if (due.daysLate == 0)
+        return {phraseText("Due today: %1"), {wordOf(due.reason)}};
+    return {phraseText("Due in %2: %1"), {wordOf(due.reason), Days{-due.daysLate}}};
 }
 
 } // namespace halfcup::season

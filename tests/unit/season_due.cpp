@@ -39,8 +39,19 @@ ColonyToJudge unwashed(const char* label) {
     return {std::string("id-") + label, label, {}};
 }
 
-Due dueOf(const ColonyToJudge& colony, const Date& today, BeeYearStart start = BeeYearStart::January) {
-    return judge(colony, start, noon(today)).due;
+/// Without a turn date, so that each test sees the rule it is about.
+YardYear north() {
+    return {};
+}
+
+YardYear south() {
+    YardYear year;
+    year.start = BeeYearStart::July;
+    return year;
+}
+
+Due dueOf(const ColonyToJudge& colony, const Date& today, const YardYear& year = north()) {
+    return judge(colony, year, noon(today)).due;
 }
 
 records::Sample finished(std::int64_t mites, double bees, std::optional<double> ownLine) {
@@ -63,7 +74,7 @@ class SeasonDueTest : public QObject {
 
 private slots:
     void neverWashedIsDueToday() {
-        const DueColony result = judge(unwashed("4"), BeeYearStart::January, noon({2026, 5, 18}));
+        const DueColony result = judge(unwashed("4"), north(), noon({2026, 5, 18}));
         QCOMPARE(result.due, (Due{DueReason::FirstWashOfYear, {2026, 5, 18}, 0}));
         QVERIFY(!result.washedThisBeeYear && !result.overLine);
     }
@@ -99,34 +110,43 @@ private slots:
             0);
         row("due on 29 February", {2028, 1, 30}, S::Under, {2028, 3, 1}, north, R::Monthly, {2028, 2, 29}, 1);
         row("no 29 February", {2027, 2, 10}, S::Under, {2027, 2, 28}, north, R::Monthly, {2027, 3, 12}, -12);
-        row("a year after 29 February", {2028, 2, 29}, S::Under, {2029, 2, 28}, north, R::FirstWashOfYear,
-            {2029, 2, 28}, 0);
-        // New Year in the north begins a bee year; a wash of the last weeks still counts for its month.
+        row("a year after 29 February", {2028, 2, 29}, S::Under, {2029, 3, 1}, north, R::FirstWashOfYear,
+            {2029, 3, 1}, 0);
+        // New Year in the north begins a bee year; from November to February no hive is opened.
         row("last autumn, north", {2026, 10, 26}, S::Over, {2027, 3, 20}, north, R::FirstWashOfYear,
             {2027, 3, 20}, 0);
-        row("New Year's Eve", {2026, 12, 10}, S::Under, {2026, 12, 31}, north, R::Monthly, {2027, 1, 9}, -9);
-        row("New Year's Day", {2026, 12, 10}, S::Under, {2027, 1, 1}, north, R::FirstWashOfYear, {2027, 1, 9},
-            -8);
-        row("unclear at New Year", {2026, 12, 30}, S::CannotTell, {2027, 1, 1}, north, R::FirstWashOfYear,
-            {2027, 1, 6}, -5);
+        row("the last of the year", {2026, 10, 1}, S::Under, {2026, 10, 31}, north, R::Monthly,
+            {2026, 10, 31}, 0);
+        row("a day too late for it", {2026, 10, 2}, S::Under, {2026, 10, 31}, north, R::FirstWashOfYear,
+            {2027, 3, 1}, -121);
+        row("missed in October", {2026, 9, 1}, S::Under, {2026, 11, 1}, north, R::FirstWashOfYear,
+            {2027, 3, 1}, -120);
+        row("New Year's Eve", {2026, 12, 10}, S::Under, {2026, 12, 31}, north, R::FirstWashOfYear,
+            {2027, 3, 1}, -60);
+        row("New Year's Day", {2026, 12, 10}, S::Under, {2027, 1, 1}, north, R::FirstWashOfYear, {2027, 3, 1},
+            -59);
+        row("washed late in winter", {2027, 2, 20}, S::Under, {2027, 2, 25}, north, R::Monthly, {2027, 3, 22},
+            -25);
         // In the south New Year falls into the season and 1 July begins a bee year.
         row("New Year, south", {2026, 11, 20}, S::Under, {2027, 1, 1}, south, R::Monthly, {2026, 12, 20}, 12);
-        row("autumn, south", {2027, 4, 10}, S::Close, {2027, 6, 30}, south, R::Monthly, {2027, 5, 10}, 51);
-        row("1 July, south", {2027, 4, 10}, S::Close, {2027, 7, 1}, south, R::FirstWashOfYear, {2027, 7, 1},
-            0);
-        row("washed before 1 July, south", {2027, 6, 20}, S::Under, {2027, 7, 2}, south, R::FirstWashOfYear,
-            {2027, 7, 20}, -18);
+        row("autumn, south", {2027, 4, 10}, S::Close, {2027, 6, 30}, south, R::FirstWashOfYear, {2027, 9, 1},
+            -63);
+        row("1 July, south", {2027, 4, 10}, S::Close, {2027, 7, 1}, south, R::FirstWashOfYear, {2027, 9, 1},
+            -62);
+        row("September, south", {2027, 4, 10}, S::Close, {2027, 9, 1}, south, R::FirstWashOfYear,
+            {2027, 9, 1}, 0);
         // A clock that was wrong: nothing breaks, and the wash counts.
         row("washed tomorrow", {2026, 5, 19}, S::Under, {2026, 5, 18}, north, R::Monthly, {2026, 6, 18}, -31);
-        row("washed next year", {2027, 5, 1}, S::Under, {2026, 5, 18}, north, R::Monthly, {2027, 5, 31},
-            -378);
+        row("washed next year", {2027, 5, 1}, S::Under, {2026, 5, 18}, north, R::FirstWashOfYear,
+            {2027, 5, 31}, -378);
     }
     void dates() {
         QFETCH(const Date, washedOn);
         QFETCH(const Standing, standing);
         QFETCH(const Date, today);
         QFETCH(const BeeYearStart, start);
-        const Due due = dueOf(washed("4", washedOn, standing), today, start);
+        const Due due =
+            dueOf(washed("4", washedOn, standing), today, start == BeeYearStart::January ? north() : south());
         QTEST(due.reason, "reason");
         QTEST(due.dueOn, "dueOn");
         QTEST(due.daysLate, "daysLate");
@@ -134,9 +154,9 @@ private slots:
 
     void dayIsTheKeepersDay() { // 23:30 UTC on the 11th is the 12th in Central Europe
         const records::Moment late = records::parseRfc3339("2026-05-12T01:30:00+02:00").value();
-        QCOMPARE(judge(washed("4", {2026, 4, 12}), BeeYearStart::January, late).due.daysLate, 0);
+        QCOMPARE(judge(washed("4", {2026, 4, 12}), north(), late).due.daysLate, 0);
         const records::Moment utc{late.utcMs, 0};
-        QCOMPARE(judge(washed("4", {2026, 4, 12}), BeeYearStart::January, utc).due.daysLate, -1);
+        QCOMPARE(judge(washed("4", {2026, 4, 12}), north(), utc).due.daysLate, -1);
     }
 
     void impossibleDateIsRefused() {
@@ -157,14 +177,101 @@ private slots:
         QCOMPARE(beeYearBegin({2028, 12, 31}, BeeYearStart::July), (Date{2028, 7, 1}));
     }
 
+    // 40 N, no wash since April: due on 10 May for the month, on 20 July for the turn date; its mirror image
+    // at 40 S half a year later.
     void mirrorYardIsDueHalfAYearLater() {
-        const auto north = dueList(std::vector{washed("1", {2026, 4, 10})}, yardAt(40), noon({2026, 5, 10}));
-        const auto south =
-            dueList(std::vector{washed("1", {2026, 10, 10})}, yardAt(-40), noon({2026, 11, 9}));
-        QCOMPARE(north.front().due.daysLate, 0);
-        QCOMPARE(south.front().due.daysLate, 0);
-        QCOMPARE(north.front().due.reason, DueReason::Monthly);
-        QCOMPARE(south.front().due.reason, DueReason::Monthly);
+        const auto first = [](double latitude, const Date& last, const Date& today) {
+            return dueList(std::vector{washed("1", last)}, yardAt(latitude), noon(today)).front().due;
+        };
+        QCOMPARE(first(40, {2026, 4, 10}, {2026, 5, 9}).daysLate, -1);
+        QCOMPARE(first(40, {2026, 4, 10}, {2026, 5, 10}), (Due{DueReason::Monthly, {2026, 5, 10}, 0}));
+        QCOMPARE(first(40, {2026, 4, 10}, {2026, 7, 20}),
+                 (Due{DueReason::BeforeTurnDate, {2026, 5, 10}, 71}));
+        QCOMPARE(first(-40, {2026, 10, 10}, {2026, 11, 9}), (Due{DueReason::Monthly, {2026, 11, 9}, 0}));
+        QCOMPARE(first(-40, {2026, 10, 10}, {2027, 1, 20}),
+                 (Due{DueReason::BeforeTurnDate, {2026, 11, 9}, 72}));
+    }
+
+    void turnDateWantsAWashInItsWindow() {
+        YardYear year = north();
+        year.turnDay = records::MonthDay{8, 15}; // the window opens on 4 July
+        QCOMPARE(dueOf(washed("4", {2026, 6, 10}), {2026, 7, 4}, year),
+                 (Due{DueReason::BeforeTurnDate, {2026, 7, 4}, 0}));
+        QCOMPARE(dueOf(washed("4", {2026, 6, 10}), {2026, 7, 3}, year).daysLate, -1);
+        QCOMPARE(dueOf(washed("4", {2026, 7, 1}), {2026, 7, 10}, year), // not twice within two weeks
+                 (Due{DueReason::BeforeTurnDate, {2026, 7, 15}, -5}));
+        QCOMPARE(dueOf(washed("4", {2026, 7, 4}), {2026, 7, 10}, year),
+                 (Due{DueReason::Monthly, {2026, 8, 3}, -24}));
+        QCOMPARE(dueOf(washed("4", {2026, 6, 10}), {2026, 8, 15}, year).reason, DueReason::BeforeTurnDate);
+        QCOMPARE(dueOf(washed("4", {2026, 6, 10}), {2026, 8, 16}, year),
+                 (Due{DueReason::Monthly, {2026, 7, 10}, 37}));
+        QCOMPARE(dueOf(unwashed("4"), {2026, 7, 10}, year).reason, DueReason::BeforeTurnDate);
+        QCOMPARE(dueOf(unwashed("4"), {2026, 7, 10}, year).daysLate, 0); // not known before today
+    }
+
+    void firstWashOfTheYear() {
+        YardYear year = north();
+        QCOMPARE(dueOf(unwashed("4"), {2026, 1, 10}, year),
+                 (Due{DueReason::FirstWashOfYear, {2026, 3, 1}, -50}));
+        QCOMPARE(dueOf(unwashed("4"), {2026, 12, 1}, year),
+                 (Due{DueReason::FirstWashOfYear, {2027, 3, 1}, -90}));
+        year.visitedOn = Date{2026, 3, 20}; // the first fix of the year in the yard
+        QCOMPARE(dueOf(unwashed("4"), {2026, 4, 1}, year),
+                 (Due{DueReason::FirstWashOfYear, {2026, 3, 20}, 12}));
+        year.visitedOn = Date{2026, 1, 20}; // to heft hives
+        QCOMPARE(dueOf(unwashed("4"), {2026, 1, 21}, year).dueOn, (Date{2026, 3, 1}));
+        year.visitedOn = Date{2025, 3, 20}; // of another year
+        QCOMPARE(dueOf(unwashed("4"), {2026, 4, 1}, year).daysLate, 0);
+        year.firstWashFrom = records::MonthDay{4, 5}; // the keeper's own day comes before any visit
+        year.visitedOn = Date{2026, 3, 20};
+        QCOMPARE(dueOf(unwashed("4"), {2026, 4, 1}, year),
+                 (Due{DueReason::FirstWashOfYear, {2026, 4, 5}, -4}));
+        QCOMPARE(dueOf(washed("4", {2025, 9, 1}), {2026, 4, 9}, year).daysLate, 4);
+        ColonyToJudge nucleus = unwashed("9"); // made up in May
+        nucleus.knownSince = Date{2026, 5, 20};
+        QCOMPARE(dueOf(nucleus, {2026, 5, 22}, year).daysLate, 2);
+        YardYear down = south();
+        down.visitedOn = Date{2026, 9, 12};
+        QCOMPARE(dueOf(unwashed("4"), {2026, 9, 20}, down).daysLate, 8);
+        down.firstWashFrom = records::MonthDay{2, 29}; // odd, but a day of the bee year
+        QCOMPARE(dueOf(unwashed("4"), {2026, 9, 20}, down).dueOn, (Date{2027, 2, 28}));
+    }
+
+    void tropicsAreWashedAllYear() {
+        const auto list = dueList(std::vector{washed("1", {2026, 11, 20})}, yardAt(10), noon({2027, 1, 5}));
+        QCOMPARE(list.front().due, (Due{DueReason::Monthly, {2026, 12, 20}, 16}));
+        QCOMPARE(dueList(std::vector{unwashed("1")}, yardAt(10), noon({2027, 1, 5})).front().due.daysLate, 0);
+    }
+
+    void afterATreatment() {
+        YardYear year = north();
+        year.turnDay = records::MonthDay{8, 15};
+        ColonyToJudge colony = washed("4", {2026, 5, 18}, Standing::Over);
+        colony.lastTreatment = LastTreatment{{2026, 5, 20}, {2026, 5, 27}};
+        QCOMPARE(dueOf(colony, {2026, 5, 22}, year),
+                 (Due{DueReason::AfterTreatment, {2026, 6, 10}, -19})); // runs
+        QCOMPARE(dueOf(colony, {2026, 6, 12}, year), (Due{DueReason::AfterTreatment, {2026, 6, 10}, 2}));
+        colony.lastWash->washedOn = {2026, 6, 5}; // nine days after its end: too soon to tell
+        QCOMPARE(dueOf(colony, {2026, 6, 12}, year).reason, DueReason::AfterTreatment);
+        colony.lastWash->washedOn = {2026, 6, 6};
+        QCOMPARE(dueOf(colony, {2026, 6, 12}, year), (Due{DueReason::BeforeTurnDate, {2026, 7, 4}, -22}));
+        colony.lastWash->washedOn = {2026, 5, 18};
+        QCOMPARE(dueOf(colony, {2026, 7, 26}, year).reason, DueReason::AfterTreatment);
+        QCOMPARE(dueOf(colony, {2026, 7, 27}, year).reason,
+                 DueReason::BeforeTurnDate); // forgotten after 60 days
+        colony.lastTreatment = LastTreatment{{2026, 6, 20}, {2026, 6, 27}};
+        QCOMPARE(dueOf(colony, {2026, 6, 18}, year).reason, DueReason::Monthly); // only planned
+        colony.lastTreatment = LastTreatment{{2026, 12, 20}, {2026, 12, 20}};    // over New Year, in winter
+        QCOMPARE(dueOf(colony, {2027, 1, 2}, year), (Due{DueReason::AfterTreatment, {2027, 1, 3}, -1}));
+    }
+
+    void wordsOfWhatIsDue() {
+        QCOMPARE(QString::fromStdString(inEnglish(phraseOf({DueReason::Monthly, {}, 6}))),
+                 QStringLiteral("Due: monthly wash, 6 days late"));
+        QCOMPARE(QString::fromStdString(inEnglish(phraseOf({DueReason::FirstWashOfYear, {}, 0}))),
+                 QStringLiteral("Due today: first wash of the year"));
+        QCOMPARE(QString::fromStdString(inEnglish(phraseOf({DueReason::AfterTreatment, {}, -1}))),
+                 QStringLiteral("Due in 1 day: did the treatment work?"));
     }
 
     void mostUrgentComesFirst() {
@@ -205,7 +312,7 @@ private slots:
             if (random() % 4 == 0)
                 colony.lastWash.reset();
             colony.colonyId = std::to_string(random() % 5);
-            return judge(colony, BeeYearStart::January, noon({2026, 5, 18}));
+            return judge(colony, north(), noon({2026, 5, 18}));
         };
         for (int i = 0; i < 20'000; ++i) {
             const DueColony a = any();
