@@ -16,10 +16,11 @@ namespace halfcup::season {
 [[nodiscard]] std::vector<std::string> lineRegions(const handbook::Handbook& handbook);
 
 /// The lines in force in a yard on a day: the keeper's where no region is followed; otherwise the region's
-/// entry whose month or season came last (a season counts from its first month; a figure for one month alone
-/// holds until the next one), in the words of handbook entries. Where a region has two for one month (soon,
-/// at once) the lower one: the cautious default. The own line is the keeper's in any case. A region the
-/// handbook does not know leaves the kept line.
+/// figure whose month came last in the year (a season counts from its first month). A region with a figure
+/// for one month alone is followed in that month only, and the kept line holds in the others. Where a region
+/// has two for one month (soon, at once), or a range, the lower one: the cautious default. The own line is
+/// the keeper's in any case. A region the handbook does not know leaves the kept line. [how months are read:
+/// own choice]
 [[nodiscard]] records::Lines linesOn(const records::Yard& yard, const records::Date& day,
                                      const handbook::Handbook& handbook);
 

@@ -1,0 +1,26 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "records/colony_state.h"
+#include "season/choices.h"
+#include "season/yard_due.h"
+
+#include <span>
+
+/// From what is kept to the question which treatment fits.
+namespace halfcup::season {
+
+/// What is known of one colony, or of several at once: supers are on where they are on any of them, brood is
+/// capped where it is on any, unknown on one is unknown unless another decides; strength is that of the
+/// weakest; courses count that were given to any. Forecasts are left empty: nobody keeps them.
+[[nodiscard]] Situation situationOf(const records::Yard& yard, std::span<const records::Colony> colonies,
+                                    std::span<const records::ColonyEvent> events,
+                                    std::span<const GivenTreatment> treatments, const records::Date& from,
+                                    const handbook::Handbook& handbook);
+
+/// Months in which colonies raise drones: March to August, half a year later in the south: those with drone
+/// cells in the season model's usual colony.
+[[nodiscard]] bool isDroneSeason(const records::Yard& yard, const records::Date& day);
+
+} // namespace halfcup::season
