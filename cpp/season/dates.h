@@ -2,13 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include "records/moment.h"
-#include "records/treatment.h"
-#include "records/yard.h"
-#include "season/due.h"
-#include "season/phrase.h"
+#include "season/yard_due.h"
 
-#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -16,41 +11,30 @@
 /// What lies ahead in the keeper's yards, day by day: for the Season page and for calendars.
 namespace halfcup::season {
 
+/// In the order in which they stand within a day.
 enum class DateKind {
+    RemovalDue,    // strips, pads or trays have to come out
+    HoneyFrom,     // the first day on which honey may be taken again
+    TreatmentEnds, // last day of a course of which nothing has to be taken out
+    CheckWash,     // wash to see whether the treatment worked
     WashDue,       // one for a yard and a day, however many colonies
-    TreatmentEnds, // last day of a course that runs
-    RemovalDue,
-    HoneyFrom, // the first day on which honey may be taken again
-    CheckWash, // wash to see whether the treatment worked
     TurnDate,
 };
 
 struct SeasonDate {
     records::Date day;
     DateKind kind = DateKind::WashDue;
-    bool late = false; // the day has passed and it is still to do
-    records::RecordId yardId;
-    std::string yardName;
+    bool late = false;                     // the day has passed and it is still to do
+    std::size_t yard = 0;                  // place in the span
     std::vector<std::string> colonyLabels; // concerned, in natural order; empty: the whole yard
-    records::RecordId treatmentId;         // of the middle kinds
-    Phrase phrase;                         // what it is, in one line
+    records::RecordId treatmentId;         // of the first four kinds
+    Phrase phrase;                         // what it is, in one line, without yard and colonies
     std::string key; // stays the same for the same thing: for the UID of a calendar entry
 };
 
-struct YardSeason {
-    records::Yard yard;
-    std::vector<DueColony> due; // every colony that lives, dueList()
-    struct Course {
-        records::Treatment treatment;
-        std::vector<std::string> colonyLabels;
-        bool checked = false; // a wash that counts came after it
-    };
-    std::vector<Course> courses; // all that may still matter
-};
-
-/// All dates from the oldest that is late to daysAhead days from today, in order; on one day late ones first,
-/// then removals, honey, ends, checks, washes, turn dates.
-[[nodiscard]] std::vector<SeasonDate> seasonDates(std::span<const YardSeason> yards,
-                                                  const records::Date& today, int daysAhead);
+/// All dates from the oldest that is late to daysAhead days from today, in order. Washes that are late stand
+/// on the earliest of their days, one for each yard. A withdrawal that is not written down has no honey date.
+[[nodiscard]] std::vector<SeasonDate> seasonDates(std::span<const YardRecords> yards,
+                                                  const records::Moment& now, int daysAhead);
 
 } // namespace halfcup::season

@@ -7,3 +7,4 @@ halfcup_test(exchange_demo SOURCES exchange_demo.cpp LIBRARIES Halfcup::exchange
 # The demo file is what its maker writes.
 halfcup_script_test(exchange_demo_maker LABELS unit COMMAND sh -c
     "'${CMAKE_SOURCE_DIR}/demo-data/make.py' | cmp - '${CMAKE_SOURCE_DIR}/demo-data/season.json'")
+halfcup_test(exchange_calendar SOURCES exchange_calendar.cpp LIBRARIES Halfcup::exchange LABELS unit)
