@@ -2,23 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
-    <name>ColonyEntries</name>
-    <message numerus="yes">
-        <source>Due: %1, %n day(s) late</source>
-        <translation>
-            <numerusform>Due: %1, %n day late</numerusform>
-            <numerusform>Due: %1, %n days late</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Due in %n day(s): %1</source>
-        <translation>
-            <numerusform>Due in %n day: %1</numerusform>
-            <numerusform>Due in %n days: %1</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
     <name>halfcup::touch::ShakeController</name>
     <message numerus="yes">
         <source>second(s) left</source>
@@ -57,6 +40,13 @@
 </context>
 <context>
     <name>Words</name>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n day</numerusform>
+            <numerusform>%n days</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>%n mite(s)</source>
         <translation>

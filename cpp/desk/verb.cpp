@@ -4,6 +4,7 @@
 
 #include "desk/calculators.h"
 #include "desk/csv_line.h"
+#include "desk/keeper_verbs.h"
 #include "desk/table.h"
 
 #include <algorithm>
@@ -55,7 +56,8 @@ double Arguments::number(const std::string& option, double low, double high, boo
 }
 
 const std::vector<Verb>& verbs() {
-    static const std::vector<Verb> all{assessVerb(), outlookVerb(), efficacyVerb(), yardVerb(), seasonVerb()};
+    static const std::vector<Verb> all{assessVerb(), outlookVerb(), efficacyVerb(), yardVerb(),
+                                       seasonVerb(), dueVerb(),     choicesVerb(),  demoVerb()};
     return all;
 }
 

@@ -11,6 +11,11 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <span>
+
+namespace halfcup::embedded {
+std::span<const std::string_view> demoTexts(); // written by cpp/embed.cmake
+}
 
 namespace halfcup::exchange {
 
@@ -96,7 +101,7 @@ Demo Reader::read(const nlohmann::json& document) {
     });
     each("treatments", [&](DemoFields fields) {
         const std::string id = newId(fields);
-        DemoTreatment read = readDemoTreatment(fields, m_colonies, m_years);
+        records::GivenTreatment read = readDemoTreatment(fields, m_colonies, m_years);
         fields.done();
         read.treatment.id = id;
         if (!isPast(read.treatment.firstDay))
@@ -276,6 +281,10 @@ void Reader::readCount(DemoFields& fields, DemoSample& result, std::int64_t from
 }
 
 } // namespace
+
+std::string_view builtInDemo() {
+    return embedded::demoTexts().front();
+}
 
 Demo readDemo(std::string_view json, const DemoOptions& options) {
     nlohmann::json document;

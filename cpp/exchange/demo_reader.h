@@ -24,12 +24,6 @@ struct DemoSample {
     std::vector<records::CountEvent> counts; // numbered from 1, first rinse then second
 };
 
-/// A treatment of the demo and the colonies that got it.
-struct DemoTreatment {
-    records::Treatment treatment;
-    std::vector<records::RecordId> colonyIds;
-};
-
 /// The invented season of demo-data/season.json. Every record is flagged as demo.
 struct Demo {
     records::Moment today; // when the scenario's story is told
@@ -37,7 +31,7 @@ struct Demo {
     std::vector<records::Colony> colonies;
     std::vector<DemoSample> samples; // oldest first
     std::vector<records::ColonyEvent> events;
-    std::vector<DemoTreatment> treatments;
+    std::vector<records::GivenTreatment> treatments;
     int shiftedYears = 0; // what was added to every date of the file
 };
 
@@ -55,6 +49,9 @@ class DemoError : public std::runtime_error {
 public:
     using std::runtime_error::runtime_error;
 };
+
+/// The text of demo-data/season.json, compiled in.
+[[nodiscard]] std::string_view builtInDemo();
 
 /// Reads the text of a demo file (UTF-8 JSON; its fields are described in demo-data/README.md). Answers are
 /// not in the file: each is computed here from the count, the scoop and the yard's lines, as the app does it.

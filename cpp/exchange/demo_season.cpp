@@ -57,9 +57,9 @@ ColonyEvent readDemoEvent(DemoFields& fields, const std::map<std::string, Colony
     return event;
 }
 
-DemoTreatment readDemoTreatment(DemoFields& fields, const std::map<std::string, Colony>& colonies,
-                                int years) {
-    DemoTreatment read;
+records::GivenTreatment readDemoTreatment(DemoFields& fields, const std::map<std::string, Colony>& colonies,
+                                          int years) {
+    records::GivenTreatment read;
     Treatment& treatment = read.treatment;
     const auto day = [&](const std::string& name) { return movedByYears(fields.date(name), years); };
     treatment.substance = fields.text("substance");

@@ -18,7 +18,7 @@ namespace halfcup::exchange {
 /// Throws DemoError.
 [[nodiscard]] records::ColonyEvent
 readDemoEvent(DemoFields& fields, const std::map<std::string, records::Colony>& colonies, int years);
-[[nodiscard]] DemoTreatment
+[[nodiscard]] records::GivenTreatment
 readDemoTreatment(DemoFields& fields, const std::map<std::string, records::Colony>& colonies, int years);
 
 } // namespace halfcup::exchange

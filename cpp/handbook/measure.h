@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-// What can be done against mites without a substance, as the handbook (topic "measures") has it. Words only: no
-// published figure says how many mites a measure takes away, and none is made up.
+// What can be done against mites without a substance, as the handbook (topic "measures") has it. Words only:
+// no published figure says how many mites a measure takes away, and none is made up.
 #include "handbook/handbook.h"
 
 namespace halfcup::handbook {

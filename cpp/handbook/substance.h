@@ -33,9 +33,9 @@ struct Substance {
     Allowed supers = Allowed::ByLabel;
     UnderCappings underCappings = UnderCappings::No;
     bool broodlessOnly = false;
-    bool synthetic = false; // decides the line "worked": 95 % for synthetic, 90 % for the others
-    std::string hazard;     // one sentence
-    std::string resistance; // one sentence, empty where none is known
+    bool synthetic = false;        // decides the line "worked": 95 % for synthetic, 90 % for the others
+    std::string hazard;            // one sentence
+    std::string resistance;        // one sentence, empty where none is known
     bool resistanceWeighs = false; // widespread: a choice with care for that alone
 
     std::string rotationGroup() const { return modeOfAction.empty() ? active : modeOfAction; }

@@ -49,6 +49,12 @@ struct TreatedColony {
     bool removed = false;
 };
 
+/// A treatment and the colonies that got it.
+struct GivenTreatment {
+    Treatment treatment;
+    std::vector<RecordId> colonyIds;
+};
+
 /// The day after which nothing acts any more: when it was taken out, else the planned end.
 [[nodiscard]] Date endOf(const Treatment& treatment);
 /// The first day on which honey may be taken: the end and the label's withdrawal days after it. Nothing while

@@ -137,7 +137,7 @@ std::vector<Choice> choices(const Situation& situation, const handbook::Handbook
     const auto rank = [&](const Choice& choice) {
         const bool same = !lastGroup.empty() && choice.rotationGroup == lastGroup;
         const bool late = situation.turnDate && choice.endsBy && *choice.endsBy > *situation.turnDate;
-        return std::tuple(choice.verdict, same, late);
+        return std::tuple(choice.verdict, choice.kind, same, late);
     };
     std::ranges::stable_sort(list, {}, rank);
     return list;

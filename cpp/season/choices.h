@@ -73,9 +73,9 @@ inline constexpr double highestForecastC = 55;
 inline constexpr std::size_t shortestForecast = 3;
 inline constexpr std::size_t longestForecast = 14;
 
-/// Every substance and every measure of the handbook, those that fit first; within one verdict those of a
-/// class not used last before the others, then those that end before the turn date, then in the order of the
-/// handbook. Throws std::invalid_argument where problemsOf() finds something.
+/// Every substance and every measure of the handbook, those that fit first; within one verdict substances
+/// before measures, those of a class not used last before the others, then those that end before the turn
+/// date, then in the order of the handbook. Throws std::invalid_argument where problemsOf() finds something.
 [[nodiscard]] std::vector<Choice> choices(const Situation& situation, const handbook::Handbook& handbook);
 
 /// Adult bees in so many frames covered with bees: the handbook's average deep frame.

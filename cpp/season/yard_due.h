@@ -2,10 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include "records/colony_event.h"
-#include "records/sample.h"
-#include "records/treatment.h"
-#include "records/yard.h"
+#include "records/yard_records.h"
 #include "season/due.h"
 
 #include <span>
@@ -14,20 +11,8 @@
 /// From what is kept to what is due.
 namespace halfcup::season {
 
-/// A treatment and the colonies that got it.
-struct GivenTreatment {
-    records::Treatment treatment;
-    std::vector<records::RecordId> colonyIds;
-};
-
-/// What is kept of one yard, as far as it decides what is due.
-struct YardRecords {
-    records::Yard yard;
-    std::vector<records::Colony> colonies;     // that stand in it and are not removed
-    std::vector<records::ColonyEvent> events;  // of these colonies
-    std::vector<GivenTreatment> treatments;    // in any order
-    std::vector<records::Sample> latestWashes; // the newest finished one of each colony
-};
+using records::GivenTreatment;
+using records::YardRecords;
 
 /// The colonies of the yard that live, most urgent first. A colony that died or went into another is left
 /// out.

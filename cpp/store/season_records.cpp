@@ -17,7 +17,7 @@ void Store::save(const Treatment& treatment) {
     write(Kind::Treatment, treatment.id, toFields(treatment));
 }
 
-void Store::save(const TreatmentEntry& entry) {
+void Store::save(const GivenTreatment& entry) {
     inOneTransaction([&] {
         save(entry.treatment);
         std::vector<TreatedColony> there;
@@ -60,14 +60,14 @@ std::optional<ColonyEvent> Store::event(const RecordId& id) {
     return std::nullopt;
 }
 
-std::vector<TreatmentEntry> Store::treatmentsWhere(const std::string& rest,
+std::vector<GivenTreatment> Store::treatmentsWhere(const std::string& rest,
                                                    const std::vector<Value>& values) {
-    std::vector<TreatmentEntry> entries;
+    std::vector<GivenTreatment> entries;
     for (const Row& row : rows(Kind::Treatment, rest, values)) {
         const auto treatment = treatmentFrom(row.id, row.fields);
         if (!treatment)
             continue;
-        TreatmentEntry entry{*treatment, {}};
+        GivenTreatment entry{*treatment, {}};
         for (const Row& treated :
              rows(Kind::Treated, "WHERE treatment_id = ? AND removed = 0 ORDER BY id", {row.id}))
             entry.colonyIds.push_back(treatedColonyFrom(treated.id, treated.fields).colonyId);
@@ -76,26 +76,34 @@ std::vector<TreatmentEntry> Store::treatmentsWhere(const std::string& rest,
     return entries;
 }
 
-std::optional<TreatmentEntry> Store::treatment(const RecordId& id) {
+std::optional<GivenTreatment> Store::treatment(const RecordId& id) {
     const auto found = treatmentsWhere("WHERE id = ?", {id});
     return found.empty() ? std::nullopt : std::optional{found.front()};
 }
 
-std::vector<TreatmentEntry> Store::treatmentsOf(const RecordId& colonyId) {
+std::vector<GivenTreatment> Store::treatmentsOf(const RecordId& colonyId) {
     return treatmentsWhere("WHERE removed = 0 AND id IN (SELECT treatment_id FROM treated WHERE colony_id = ?"
                            " AND removed = 0) ORDER BY first_day DESC, id DESC",
                            {colonyId});
 }
 
-std::vector<TreatmentEntry> Store::treatmentsOfYard(const RecordId& yardId) {
+std::vector<GivenTreatment> Store::treatmentsOfYard(const RecordId& yardId) {
     return treatmentsWhere("WHERE removed = 0 AND (yard_id = ?1 OR id IN (SELECT treatment_id FROM treated"
                            " JOIN colony ON colony.id = treated.colony_id WHERE colony.yard_id = ?1"
                            " AND treated.removed = 0)) ORDER BY first_day DESC, id DESC",
                            {yardId});
 }
 
-std::vector<TreatmentEntry> Store::allTreatments() {
+std::vector<GivenTreatment> Store::allTreatments() {
     return treatmentsWhere("WHERE removed = 0 ORDER BY first_day DESC, id DESC", {});
+}
+
+std::optional<YardRecords> Store::yardRecords(const RecordId& yardId) {
+    const auto kept = yard(yardId);
+    if (!kept)
+        return std::nullopt;
+    return YardRecords{*kept, colonies(yardId), eventsOfYard(yardId), treatmentsOfYard(yardId),
+                       latestFinished(yardId)};
 }
 
 std::vector<Sample> Store::samplesOfYard(const RecordId& yardId, std::int64_t sinceUtcMs) {

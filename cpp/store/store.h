@@ -2,11 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include "records/colony_event.h"
 #include "records/count.h"
-#include "records/sample.h"
-#include "records/treatment.h"
-#include "records/yard.h"
+#include "records/yard_records.h"
 #include "store/migration.h"
 #include "store/record_table.h"
 #include "store/store_error.h"
@@ -23,12 +20,6 @@ namespace halfcup::store {
 struct StoreHost {
     std::function<std::int64_t()> utcNowMs;
     std::function<std::uint64_t()> random;
-};
-
-/// A treatment and the colonies that got it.
-struct TreatmentEntry {
-    records::Treatment treatment;
-    std::vector<records::RecordId> colonyIds;
 };
 
 /// The keeper's records in one SQLite database (write-ahead log, full synchronisation, foreign keys on).
@@ -55,7 +46,7 @@ public:
     void save(const records::Treatment& treatment);
     /// The treatment with exactly these colonies, as one transaction: those no longer among them are marked
     /// as removed.
-    void save(const TreatmentEntry& entry);
+    void save(const records::GivenTreatment& entry);
 
     /// Records marked as removed are left out of every list but still found by id and in allYards,
     /// allColonies.
@@ -80,12 +71,14 @@ public:
     /// The same for all colonies that stand in the yard now.
     [[nodiscard]] std::vector<records::ColonyEvent> eventsOfYard(const records::RecordId& yardId);
     [[nodiscard]] std::optional<records::ColonyEvent> event(const records::RecordId& id);
-    [[nodiscard]] std::optional<TreatmentEntry> treatment(const records::RecordId& id);
+    [[nodiscard]] std::optional<records::GivenTreatment> treatment(const records::RecordId& id);
     /// Newest first day first, of whatever yard they were given in.
-    [[nodiscard]] std::vector<TreatmentEntry> treatmentsOf(const records::RecordId& colonyId);
+    [[nodiscard]] std::vector<records::GivenTreatment> treatmentsOf(const records::RecordId& colonyId);
     /// Given in the yard, or to a colony that stands there now; newest first.
-    [[nodiscard]] std::vector<TreatmentEntry> treatmentsOfYard(const records::RecordId& yardId);
-    [[nodiscard]] std::vector<TreatmentEntry> allTreatments(); // newest first
+    [[nodiscard]] std::vector<records::GivenTreatment> treatmentsOfYard(const records::RecordId& yardId);
+    [[nodiscard]] std::vector<records::GivenTreatment> allTreatments(); // newest first
+    /// All of a yard that decides what is due and what fits; nothing where there is no such yard.
+    [[nodiscard]] std::optional<records::YardRecords> yardRecords(const records::RecordId& yardId);
     [[nodiscard]] std::vector<records::Sample>
     samplesOfYard(const records::RecordId& yardId,
                   std::int64_t sinceUtcMs); // finished, oldest first
@@ -113,8 +106,8 @@ private:
     std::vector<Row> rows(records::Kind kind, const std::string& rest,
                           const std::vector<records::Value>& values);
     std::vector<records::ColonyEvent> eventsWhere(const std::string& rest, const records::RecordId& id);
-    std::vector<TreatmentEntry> treatmentsWhere(const std::string& rest,
-                                                const std::vector<records::Value>& values);
+    std::vector<records::GivenTreatment> treatmentsWhere(const std::string& rest,
+                                                         const std::vector<records::Value>& values);
     std::vector<records::Yard> yardsWhere(const std::string& rest);
     std::vector<records::Colony> coloniesWhere(const std::string& rest, const records::RecordId& yardId);
 

@@ -35,14 +35,16 @@ QVariant ChoiceListModel::data(const QModelIndex& index, int role) const {
         return entry.standing;
     case ChosenRole:
         return entry.chosen;
+    case SectionRole:
+        return entry.section;
     default:
         return {};
     }
 }
 
 QHash<int, QByteArray> ChoiceListModel::roleNames() const {
-    return {{KeyRole, "key"},   {TitleRole, "title"},       {DetailRole, "detail"},
-            {NoteRole, "note"}, {StandingRole, "standing"}, {ChosenRole, "chosen"}};
+    return {{KeyRole, "key"},           {TitleRole, "title"},   {DetailRole, "detail"},  {NoteRole, "note"},
+            {StandingRole, "standing"}, {ChosenRole, "chosen"}, {SectionRole, "section"}};
 }
 
 } // namespace halfcup::touch

@@ -21,9 +21,18 @@ public:
         QString note;     // a third line, may be empty
         int standing = 0; // StandingWord::Value, where it is a wash
         bool chosen = false;
+        QString section; // heading under which it stands; empty: none
         friend bool operator==(const Entry&, const Entry&) = default;
     };
-    enum Role { KeyRole = Qt::UserRole, TitleRole, DetailRole, NoteRole, StandingRole, ChosenRole };
+    enum Role {
+        KeyRole = Qt::UserRole,
+        TitleRole,
+        DetailRole,
+        NoteRole,
+        StandingRole,
+        ChosenRole,
+        SectionRole
+    };
 
     using QAbstractListModel::QAbstractListModel;
     void setEntries(QList<Entry> entries);
@@ -32,7 +41,7 @@ public:
 
     int rowCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
-    QHash<int, QByteArray> roleNames() const override; // key title detail note standing chosen
+    QHash<int, QByteArray> roleNames() const override; // key title detail note standing chosen section
 
 signals:
     void countChanged();

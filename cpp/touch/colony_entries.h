@@ -10,12 +10,9 @@
 
 namespace halfcup::touch {
 
-/// The colonies of a yard as a list shows them, most urgent first. Reads the store: three queries, whatever
-/// the size. Throws store::StoreError.
+/// The colonies of a yard as a list shows them, most urgent first. Reads the store: a handful of queries,
+/// whatever the size. Colonies that died or were merged are left out. Throws store::StoreError.
 [[nodiscard]] QList<ColonyListModel::Entry> colonyEntries(Services& services, const records::Yard& yard);
-
-/// "Due: monthly wash, 6 days late", "Due in 2 days: monthly wash".
-[[nodiscard]] QString dueLine(const season::Due& due);
 
 /// "4.1 per 100 on 12 April".
 [[nodiscard]] QString loadLine(const records::Sample& sample);

@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "device/shifted_clock.h"
 #include "exchange/demo_reader.h"
-#include "touch/demo_loading.h"
+#include "exchange/keep_demo.h"
 #include "touch/program.h"
 #include "touch/tour.h"
 #include "touch/words.h"
@@ -46,7 +46,7 @@ std::optional<QSize> sizeFrom(const QString& text) {
 void prepareDemo(device::Platform& platform, ProgramOptions& options) {
     if (!options.databasePath.isEmpty())
         return;
-    const exchange::Demo demo = exchange::readDemo(demoText());
+    const exchange::Demo demo = exchange::readDemo(exchange::builtInDemo());
     platform.clock = std::make_unique<device::ShiftedClock>(std::move(platform.clock), demo.today.utcMs);
     options.databasePath = QDir(platform.folders->data().path).filePath(QStringLiteral("demo.db"));
     for (const char* ending : {"", "-wal", "-shm"})
@@ -135,7 +135,8 @@ int main(int argc, char** argv) {
         Program program(platform, options);
         if (parser.isSet(demo)) {
             const records::Moment now = program.services().now();
-            loadDemo(program.store(), exchange::readDemo(demoText(), {now.utcMs, now}));
+            exchange::keepDemo(program.store(),
+                               exchange::readDemo(exchange::builtInDemo(), {now.utcMs, now}));
         }
         if (!program.show())
             return fail(QStringLiteral("The pages could not be loaded."));

@@ -2,10 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/program.h"
 
+#include "handbook/built_in.h"
 #include "place/qt_position_source.h"
 
-#include <QDir>
-#include <QFile>
 #include <QFont>
 #include <QGuiApplication>
 #include <QLocale>
@@ -44,23 +43,10 @@ void prepareQuick() {
     QLocale::setDefault(QLocale(QLocale::English, QLocale().territory()));
 }
 
-handbook::Handbook builtInHandbook() {
-    const QDir folder(QStringLiteral(":/halfcup/assets/handbook"));
-    std::vector<std::string> texts;
-    for (const QString& name : folder.entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name)) {
-        if (name == QLatin1String("schema.json"))
-            continue;
-        QFile file(folder.filePath(name));
-        if (file.open(QIODevice::ReadOnly))
-            texts.push_back(file.readAll().toStdString());
-    }
-    return handbook::Handbook::fromTexts(std::vector<std::string_view>(texts.begin(), texts.end()));
-}
-
 Program::Program(device::Platform& platform, const ProgramOptions& options)
     : m_platform(platform)
     , m_options(options)
-    , m_handbook(builtInHandbook())
+    , m_handbook(handbook::builtIn())
     , m_store(
           std::make_unique<store::Store>(options.databasePath.toStdString(),
                                          store::StoreHost{[&platform] { return platform.clock->now().utcMs; },

@@ -28,9 +28,6 @@ struct ProgramOptions {
     PositionStamper::MakeSource makeSource; // empty: Qt Positioning
 };
 
-/// The published values, compiled into the program. Throws handbook::HandbookError.
-[[nodiscard]] handbook::Handbook builtInHandbook();
-
 /// The program put together: the one place where phone, store, controllers and pages meet. Made once by
 /// main(), by the tour and by each test that wants the real thing.
 class Program {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/services.h"
 
+#include "touch/phrases.h"
 #include "touch/words.h"
 
 #include <stdexcept>
@@ -11,6 +12,14 @@ namespace halfcup::touch {
 records::Moment Services::now() const {
     const std::int64_t utcMs = device.clock->now().utcMs;
     return {utcMs, device.clock->utcOffsetMinutes(utcMs)};
+}
+
+records::Date Services::today() const {
+    return records::localDate(now());
+}
+
+QString Services::say(const season::Phrase& phrase) const {
+    return said(phrase, {settings.temperatureUnit(), today()});
 }
 
 records::ShakeReading Services::shakeReading() const {

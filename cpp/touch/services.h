@@ -5,6 +5,7 @@
 #include "device/platform.h"
 #include "handbook/handbook.h"
 #include "records/moment.h"
+#include "season/phrase.h"
 #include "store/store.h"
 #include "touch/messages.h"
 #include "touch/position_stamper.h"
@@ -24,6 +25,9 @@ struct Services {
     const handbook::Handbook& handbook;
 
     [[nodiscard]] records::Moment now() const;
+    [[nodiscard]] records::Date today() const; // the keeper's local date
+    /// A phrase in the keeper's language and units.
+    [[nodiscard]] QString say(const season::Phrase& phrase) const;
     [[nodiscard]] records::ShakeReading shakeReading() const;
 
     /// Runs what writes to the store. False, and a sentence for the keeper, where it cannot be written.

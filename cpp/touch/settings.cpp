@@ -89,4 +89,23 @@ void Settings::setUsualScoop(const records::Scoop& scoop) {
     emit changed();
 }
 
+season::TemperatureUnit Settings::temperatureUnit() const {
+    return integer(m_store, "fahrenheit", 0) != 0 ? season::TemperatureUnit::Fahrenheit
+                                                  : season::TemperatureUnit::Celsius;
+}
+
+void Settings::setTemperatureUnit(season::TemperatureUnit unit) {
+    m_store.setSetting("fahrenheit", std::int64_t{unit == season::TemperatureUnit::Fahrenheit});
+    emit changed();
+}
+
+bool Settings::readWhatThisIsNot() const {
+    return integer(m_store, "read_what_this_is_not", 0) != 0;
+}
+
+void Settings::setReadWhatThisIsNot(bool read) {
+    m_store.setSetting("read_what_this_is_not", std::int64_t{read});
+    emit changed();
+}
+
 } // namespace halfcup::touch

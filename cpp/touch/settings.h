@@ -3,6 +3,7 @@
 #pragma once
 
 #include "records/scoop.h"
+#include "season/forecast_text.h"
 #include "store/store.h"
 
 #include <QObject>
@@ -29,6 +30,10 @@ public:
     void setPositionSource(const QString& source);
     [[nodiscard]] records::Scoop usualScoop() const; // volume and packing; half a cup, settled
     void setUsualScoop(const records::Scoop& scoop);
+    [[nodiscard]] season::TemperatureUnit temperatureUnit() const; // Celsius
+    void setTemperatureUnit(season::TemperatureUnit unit);
+    [[nodiscard]] bool readWhatThisIsNot() const; // the page of the first start was seen
+    void setReadWhatThisIsNot(bool read);
 
 signals:
     void changed();

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/share_controller.h"
 
+#include "exchange/keep_demo.h"
 #include "exchange/safe_file.h"
 #include "exchange/samples_csv.h"
-#include "touch/demo_loading.h"
 #include "touch/words.h"
 
 #include <map>
@@ -121,7 +121,7 @@ bool ShareController::loadDemo() {
         options.untilUtcMs = now.utcMs;
         options.fitTo = now;
         try {
-            touch::loadDemo(m_services.store, exchange::readDemo(demoText(), options));
+            exchange::keepDemo(m_services.store, exchange::readDemo(exchange::builtInDemo(), options));
             m_result =
                 tr("The demo is loaded: two invented yards, marked as demo on every page and in every file.");
         } catch (const exchange::DemoError& error) {

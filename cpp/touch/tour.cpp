@@ -3,8 +3,8 @@
 #include "touch/tour.h"
 
 #include "device/fake/fake_platform.h"
+#include "exchange/keep_demo.h"
 #include "place/scripted_position_source.h"
-#include "touch/demo_loading.h"
 #include "touch/program.h"
 
 #include <QCoreApplication>
@@ -172,12 +172,12 @@ void lookAround(Program& program, Guide& guide) {
 }
 
 void playAt(const QSize& size, const QDir& folder, const QString& databasePath, const QString& csvPath) {
-    const exchange::Demo wanted = exchange::readDemo(demoText());
+    const exchange::Demo wanted = exchange::readDemo(exchange::builtInDemo());
     device::FakePlatform fake = device::makeFakePlatform(wanted.today.utcMs);
     fake.clock->setOffset(wanted.today.offsetMinutes);
     exchange::DemoOptions options;
     options.untilUtcMs = wanted.today.utcMs;
-    const exchange::Demo demo = exchange::readDemo(demoText(), options);
+    const exchange::Demo demo = exchange::readDemo(exchange::builtInDemo(), options);
     const records::Position yard = demo.yards.front().position.value_or(records::Position{});
 
     ProgramOptions program;
@@ -186,7 +186,7 @@ void playAt(const QSize& size, const QDir& folder, const QString& databasePath, 
     program.positionSource = QStringLiteral("demo");
     program.makeSource = [&](const QString&) { return sourceAt(yard, *fake.platform.clock); };
     Program running(fake.platform, program);
-    loadDemo(running.store(), demo);
+    exchange::keepDemo(running.store(), demo);
     if (!running.show())
         throw std::runtime_error("The pages could not be loaded.");
     Guide guide(running, *fake.clock, folder);

@@ -89,6 +89,17 @@ QString seconds(int count) {
     return Words::tr("%1 s", "seconds").arg(QLocale().toString(count));
 }
 
+QString days(int count) {
+    return Words::tr("%n day(s)", nullptr, count);
+}
+
+QString temperature(double celsius, season::TemperatureUnit unit) {
+    const double shown = std::round(season::fromCelsius(celsius, unit) * 10) / 10;
+    const QString figure = QLocale().toString(shown, 'f', shown == std::round(shown) ? 0 : 1);
+    return unit == season::TemperatureUnit::Celsius ? Words::tr("%1 °C", "degrees Celsius").arg(figure)
+                                                    : Words::tr("%1 °F", "degrees Fahrenheit").arg(figure);
+}
+
 QString metres(double metres) {
     if (metres < 1000)
         return Words::tr("%1 m", "metres").arg(QLocale().toString(std::ceil(metres), 'f', 0));

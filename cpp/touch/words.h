@@ -5,6 +5,7 @@
 #include "records/moment.h"
 #include "records/sample.h"
 #include "records/typed_input.h"
+#include "season/forecast_text.h"
 #include "store/store_error.h"
 #include "touch/standing_word.h"
 
@@ -29,9 +30,12 @@ namespace halfcup::touch::words {
 /// The graver standing of a finished sample; Unknown where there is none.
 [[nodiscard]] StandingWord::Value headlineOf(const records::Sample& sample);
 
-[[nodiscard]] QString mites(qint64 count);                            // "9 mites"
-[[nodiscard]] QString bees(double count);                             // "about 300 bees"
-[[nodiscard]] QString seconds(int count);                             // "38 s"
+[[nodiscard]] QString mites(qint64 count); // "9 mites"
+[[nodiscard]] QString bees(double count);  // "about 300 bees"
+[[nodiscard]] QString seconds(int count);  // "38 s"
+[[nodiscard]] QString days(int count);     // "14 days"
+/// "29.5 °C", "85 °F", to a tenth where it has one.
+[[nodiscard]] QString temperature(double celsius, season::TemperatureUnit unit);
 [[nodiscard]] QString metres(double metres);                          // "6 m", "1.2 km"
 [[nodiscard]] QString day(const records::Date& date);                 // "18 May"
 [[nodiscard]] QString dayAndYear(const records::Date& date);          // "18 May 2026"

@@ -165,7 +165,7 @@ private slots:
     void whatWasDoneIsCutAtTheDayAsked() {
         const Demo all = readDemo(demoText());
         QCOMPARE(all.treatments.size(), std::size_t{7});
-        for (const DemoTreatment& each : all.treatments) {
+        for (const records::GivenTreatment& each : all.treatments) {
             QVERIFY(records::problemsOf(each.treatment, static_cast<int>(each.colonyIds.size()),
                                         each.treatment.firstDay)
                         .empty());

@@ -11,7 +11,6 @@
 using namespace halfcup::records;
 using namespace halfcup::storetest;
 using halfcup::store::Store;
-using halfcup::store::TreatmentEntry;
 using Trouble = halfcup::store::StoreError::Kind;
 
 namespace {
@@ -27,8 +26,8 @@ ColonyEvent eventOf(Store& store, const Colony& colony, EventKind kind, const Da
     return event;
 }
 
-TreatmentEntry entryOf(Store& store, const Place& place, const Date& firstDay) {
-    TreatmentEntry entry;
+GivenTreatment entryOf(Store& store, const Place& place, const Date& firstDay) {
+    GivenTreatment entry;
     entry.treatment.id = store.newId();
     entry.treatment.yardId = place.yard.id;
     entry.treatment.substance = "formic-acid";
@@ -52,9 +51,9 @@ TreatmentEntry entryOf(Store& store, const Place& place, const Date& firstDay) {
     return entry;
 }
 
-std::vector<RecordId> idsOf(const std::vector<TreatmentEntry>& entries) {
+std::vector<RecordId> idsOf(const std::vector<GivenTreatment>& entries) {
     std::vector<RecordId> ids;
-    for (const TreatmentEntry& entry : entries)
+    for (const GivenTreatment& entry : entries)
         ids.push_back(entry.treatment.id);
     return ids;
 }
@@ -79,7 +78,7 @@ private slots:
 
     void everyFieldComesBackAfterReopening() {
         ColonyEvent event;
-        TreatmentEntry entry;
+        GivenTreatment entry;
         {
             const auto store = open();
             const Place place = addPlace(*store);
@@ -132,7 +131,7 @@ private slots:
         const Place place = addPlace(*store);
         const Colony fifth = addColony(*store, place.yard.id, "5");
         const Colony sixth = addColony(*store, place.yard.id, "6");
-        TreatmentEntry entry = entryOf(*store, place, {2026, 8, 1});
+        GivenTreatment entry = entryOf(*store, place, {2026, 8, 1});
         entry.colonyIds = {place.colony.id, fifth.id, sixth.id};
         store->save(entry);
         QCOMPARE(store->treatmentsOf(sixth.id).size(), std::size_t{1});
@@ -155,10 +154,10 @@ private slots:
         const auto store = open();
         const Place place = addPlace(*store);
         const Place far = addPlace(*store, "Elsewhere");
-        const TreatmentEntry spring = entryOf(*store, place, {2026, 4, 1});
-        const TreatmentEntry autumn = entryOf(*store, place, {2026, 9, 1});
-        const TreatmentEntry there = entryOf(*store, far, {2026, 6, 1});
-        for (const TreatmentEntry& entry : {autumn, spring, there})
+        const GivenTreatment spring = entryOf(*store, place, {2026, 4, 1});
+        const GivenTreatment autumn = entryOf(*store, place, {2026, 9, 1});
+        const GivenTreatment there = entryOf(*store, far, {2026, 6, 1});
+        for (const GivenTreatment& entry : {autumn, spring, there})
             store->save(entry);
         QCOMPARE(idsOf(store->treatmentsOf(place.colony.id)),
                  (std::vector{autumn.treatment.id, spring.treatment.id}));
@@ -177,11 +176,27 @@ private slots:
         ColonyEvent event = eventOf(*store, place.colony, EventKind::Dead, {2026, 6, 1});
         event.colonyId = "nobody";
         QVERIFY(troubleOf([&] { store->save(event); }));
-        TreatmentEntry entry = entryOf(*store, place, {2026, 6, 1});
+        GivenTreatment entry = entryOf(*store, place, {2026, 6, 1});
         entry.colonyIds.push_back("nobody");
         QVERIFY(troubleOf([&] { store->save(entry); }));
         QVERIFY(!store->treatment(entry.treatment.id)); // all or nothing
         QCOMPARE(sql(m_path, "SELECT count(*) FROM event"), std::string("0"));
+    }
+
+    void allOfAYardAtOnce() {
+        const auto store = open();
+        const Place place = addPlace(*store);
+        store->save(eventOf(*store, place.colony, EventKind::SupersOn, {2026, 5, 1}));
+        store->save(entryOf(*store, place, {2026, 8, 1}));
+        addSample(*store, place.colony, startMs, SampleState::Finished);
+        addPlace(*store, "Elsewhere");
+        const auto all = store->yardRecords(place.yard.id);
+        QVERIFY(all);
+        QCOMPARE(all->yard.id, place.yard.id);
+        QCOMPARE(all->colonies.size() * all->events.size() * all->treatments.size() *
+                     all->latestWashes.size(),
+                 std::size_t{1});
+        QVERIFY(!store->yardRecords("nobody"));
     }
 
     void samplesOfAYardSince() {

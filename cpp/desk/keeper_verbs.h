@@ -1,0 +1,14 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+// The verbs that work on a keeper's database. --help of each says what comes out.
+#include "desk/verb.h"
+
+namespace halfcup::desk {
+
+Verb dueVerb();     // what is due in all yards
+Verb choicesVerb(); // which treatment fits a colony
+Verb demoVerb();    // loads the demo season
+
+} // namespace halfcup::desk

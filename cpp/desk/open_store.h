@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+// The keeper's database for a program without a screen.
+#include "desk/verb.h"
+#include "store/store.h"
+
+#include <memory>
+#include <string>
+
+namespace halfcup::desk {
+
+// Opens a database that is there; never makes one. Throws std::runtime_error with a sentence: not there, not
+// ours, newer, held by another program.
+std::unique_ptr<store::Store> openStore(const std::string& path);
+
+// A colony and where it stands.
+struct FoundColony {
+    records::YardRecords yard;
+    records::Colony colony;
+};
+
+// By id, or by label; inYard (a name, may be empty) parts colonies of one label. Throws std::runtime_error:
+// none, or several.
+FoundColony findColony(store::Store& store, const std::string& colony, const std::string& inYard);
+
+// "2026-05-18", or the system's local date where text is empty. Throws UsageError.
+records::Date dayFrom(const std::string& option, const std::string& text);
+
+} // namespace halfcup::desk
