@@ -94,7 +94,7 @@ int run(const Arguments& arguments, Streams& streams) {
          {"choice", "name", "kind", "verdict", "ends_by", "reason", "reason_says", "source"})
         line.add(std::string_view(name));
     streams.out << line.text() << "\r\n";
-    for (const season::Choice& choice : season::choices(situationFrom(arguments, found, book), book))
+    for (const season::Choice& choice : all)
         for (const season::Reason& reason : choice.reasons) {
             line.clear();
             line.add(choice.id).add(choice.name);
