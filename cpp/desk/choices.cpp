@@ -89,6 +89,7 @@ int run(const Arguments& arguments, Streams& streams) {
     const handbook::Handbook book = handbook::builtIn();
     const auto store = openStore(arguments.words[0]);
     const FoundColony found = findColony(*store, arguments.words[1], arguments.options.at("--in"));
+    const auto all = season::choices(situationFrom(arguments, found, book), book);
     CsvLine line;
     for (const char* name :
          {"choice", "name", "kind", "verdict", "ends_by", "reason", "reason_says", "source"})
