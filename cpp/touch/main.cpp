@@ -94,9 +94,14 @@ int main(int argc, char** argv) {
     const QCommandLineOption position(QStringLiteral("position"),
                                       QStringLiteral("Where positions come from, for this run."),
                                       QStringLiteral("source"));
+    const QCommandLineOption at(
+        QStringLiteral("at"),
+        QStringLiteral("Let the clock start at this time, as 2026-05-18T09:40:00+02:00: to "
+                       "look ahead on a copy of the records, and for tests."),
+        QStringLiteral("time"));
     const QCommandLineOption check(QStringLiteral("self-test"),
                                    QStringLiteral("Open every page, count warnings, quit."));
-    parser.addOptions({database, demo, tour, size, dpi, position, check});
+    parser.addOptions({database, demo, tour, size, dpi, position, at, check});
     parser.process(application);
 
     prepareQuick();
@@ -122,6 +127,12 @@ int main(int argc, char** argv) {
     }
 
     device::Platform platform = device::makePlatform();
+    if (parser.isSet(at)) {
+        const auto start = records::parseRfc3339(parser.value(at).toStdString());
+        if (!start)
+            return fail(QStringLiteral("--at wants a time such as 2026-05-18T09:40:00+02:00."));
+        platform.clock = std::make_unique<device::ShiftedClock>(std::move(platform.clock), start->utcMs);
+    }
     const device::Folder folder = platform.folders->data();
     Look look(options.pixelsPerMm);
     try {
