@@ -27,6 +27,8 @@ QString figure(const handbook::Entry& entry) {
     return QString::fromStdString(entry.words);
 }
 
+} // namespace
+
 QString markWords(handbook::Mark mark) {
     switch (mark) {
     case handbook::Mark::Published:
@@ -44,8 +46,6 @@ QString markWords(handbook::Mark mark) {
     }
     return {};
 }
-
-} // namespace
 
 SourcesController::SourcesController(Services& services, QObject* parent)
     : QObject(parent)

@@ -10,6 +10,9 @@
 
 namespace halfcup::touch {
 
+/// How well a value is known: "published", "common practice, no source".
+[[nodiscard]] QString markWords(handbook::Mark mark);
+
 /// "Where this comes from": the values the app did not measure, each with its source and mark.
 class SourcesController : public QObject {
     Q_OBJECT
