@@ -6,10 +6,6 @@ namespace halfcup::season {
 
 namespace {
 
-// A course at least this long outlasts the capped stage of workers and drones, so that mites come out into it
-// (handbook capped-drone-days: 14 to 15).
-constexpr double outlastsBroodDays = 24;
-
 Reason supers(const handbook::Substance& substance, const Situation& situation) {
     using handbook::Allowed;
     if (substance.supers == Allowed::Yes)
@@ -37,9 +33,9 @@ ShareSpan efficacy(const std::optional<double>& low, const std::optional<double>
 Reason adultsOnly(const handbook::Substance& substance, const Situation& situation) {
     const bool capped = situation.brood == records::Brood::Capped;
     if (situation.brood == records::Brood::NotKnown)
-        return by(Verdict::WithCare, substance, "under-cappings",
-                  {phraseText(
-                      "Does not reach under cappings; whether there is capped brood is not written down.")});
+        return by(
+            Verdict::WithCare, substance, "under-cappings",
+            {phraseText("Does not reach under cappings; whether there is capped brood now is not known.")});
     if (!capped)
         return substance.efficacyLow
                    ? by(Verdict::Fits, substance, "efficacy",
@@ -55,7 +51,15 @@ Reason adultsOnly(const handbook::Substance& substance, const Situation& situati
                     {phraseText("Does not reach under cappings, and there is capped brood.")});
 }
 
-Reason cappings(const handbook::Substance& substance, const Situation& situation) {
+/// Whether mites that are under cappings on the first day come out into the course. Drones are the longest
+/// under theirs.
+bool outlastsCappedBrood(const handbook::Substance& substance, const handbook::Handbook& handbook) {
+    const handbook::Entry& capped = handbook.at("capped-drone-days");
+    return substance.courseDaysLow.value_or(0) > capped.high.value_or(capped.figure().value_or(0));
+}
+
+Reason cappings(const handbook::Substance& substance, const Situation& situation,
+                const handbook::Handbook& handbook) {
     using handbook::UnderCappings;
     if (substance.underCappings == UnderCappings::Yes)
         return by(Verdict::Fits, substance, "under-cappings",
@@ -63,7 +67,7 @@ Reason cappings(const handbook::Substance& substance, const Situation& situation
     if (substance.underCappings == UnderCappings::LongContact)
         return by(Verdict::Fits, substance, "under-cappings",
                   {phraseText("Not under cappings, but still there when the bees hatch.")});
-    if (!substance.broodlessOnly && substance.courseDaysLow.value_or(0) >= outlastsBroodDays)
+    if (!substance.broodlessOnly && outlastsCappedBrood(substance, handbook))
         return by(Verdict::Fits, substance, "course",
                   {phraseText("Not under cappings, but the course outlasts the capped brood.")});
     return adultsOnly(substance, situation);
@@ -72,16 +76,15 @@ Reason cappings(const handbook::Substance& substance, const Situation& situation
 } // namespace
 
 std::vector<Reason> hiveReasons(const handbook::Substance& substance, const Situation& situation,
-                                const handbook::Handbook&) {
-    std::vector<Reason> reasons{supers(substance, situation), cappings(substance, situation)};
+                                const handbook::Handbook& handbook) {
+    std::vector<Reason> reasons{supers(substance, situation), cappings(substance, situation, handbook)};
     if (!substance.leastBees)
         return reasons;
     const Number least{*substance.leastBees};
     if (!situation.adultBees)
-        reasons.push_back(
-            by(Verdict::WithCare, substance, "least-bees",
-               {phraseText("Wants at least about %1 bees; the colony's strength is not written down."),
-                {least}}));
+        reasons.push_back(by(
+            Verdict::WithCare, substance, "least-bees",
+            {phraseText("Wants at least about %1 bees; the colony's strength now is not known."), {least}}));
     else if (*situation.adultBees < *substance.leastBees)
         reasons.push_back(by(Verdict::NotNow, substance, "least-bees",
                              {phraseText("Too few bees: about %1, at least about %2 are wanted."),

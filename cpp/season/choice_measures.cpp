@@ -29,9 +29,12 @@ Reason fit(const handbook::Measure& measure, const Situation& situation) {
     if (measure.id == "brood-break") {
         if (situation.brood == records::Brood::None)
             return of(Verdict::NotNow, measure, "does", {phraseText("There is no brood already.")});
-        return raisesWinterBees(situation)
-                   ? of(Verdict::WithCare, measure, "caution",
-                        {phraseText("Winter bees are raised now: they would be missing.")})
+        if (raisesWinterBees(situation))
+            return of(Verdict::WithCare, measure, "caution",
+                      {phraseText("Winter bees are raised now: they would be missing.")});
+        return situation.brood == records::Brood::NotKnown
+                   ? of(Verdict::WithCare, measure, "does",
+                        {phraseText("Whether there is brood now is not known.")})
                    : of(Verdict::Fits, measure, "does",
                         {phraseText("All mites come onto the bees, where a treatment reaches them.")});
     }

@@ -57,13 +57,20 @@ std::vector<Reason> timeReasons(const handbook::Substance& substance, const Situ
                                 const handbook::Handbook& handbook) {
     std::vector<Reason> reasons;
     const auto all = handbook::substances(handbook);
+    const int course = static_cast<int>(std::max(1.0, substance.courseDaysLow.value_or(1)));
+    const records::Date end = records::plusDays(situation.from, course - 1);
     for (const PastTreatment& past : situation.past) {
-        if (past.firstDay > situation.from || past.end < situation.from)
-            continue;
+        if (past.firstDay > end || past.end < situation.from)
+            continue; // over, or begins after even the shortest course
         const auto running = std::ranges::find(all, past.substance, &handbook::Substance::id);
         if (running == all.end())
             continue;
-        if (running->active == substance.active)
+        if (past.firstDay > situation.from)
+            reasons.push_back(
+                ours(running->active == substance.active ? Verdict::NotNow : Verdict::WithCare,
+                     {phraseText("A course of %1 that is written down begins on %2, while this one runs."),
+                      {Words{running->active}, past.firstDay}}));
+        else if (running->active == substance.active)
             reasons.push_back(
                 ours(Verdict::NotNow, {phraseText("A course of it runs until %1."), {past.end}}));
         else
@@ -73,8 +80,6 @@ std::vector<Reason> timeReasons(const handbook::Substance& substance, const Situ
     if (!situation.turnDate ||
         records::daysBetween(situation.from, *situation.turnDate) > turnDateMattersDays)
         return reasons;
-    const int course = static_cast<int>(std::max(1.0, substance.courseDaysLow.value_or(1)));
-    const records::Date end = records::plusDays(situation.from, course - 1);
     const int late = records::daysBetween(*situation.turnDate, end);
     if (late > 0)
         reasons.push_back(by(Verdict::WithCare, substance, "course",

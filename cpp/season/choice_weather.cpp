@@ -44,6 +44,15 @@ Phrase outside(const handbook::Substance& substance, const Day& day) {
             {Celsius{day.highC}, day.date, Celsius{*substance.dailyHighLowC}}};
 }
 
+/// A day outside the limits after those that decide above all.
+Phrase later(const handbook::Substance& substance, const Day& day, int decisiveDays) {
+    const bool hot = substance.dailyHighHighC && day.highC > *substance.dailyHighHighC;
+    return {hot ? phraseText("The first %1 fit; later too hot: %2 on %3, the limit is %4.")
+                : phraseText("The first %1 fit; later too cold: %2 on %3, the limit is %4."),
+            {Days{decisiveDays}, Celsius{day.highC}, day.date,
+             Celsius{hot ? *substance.dailyHighHighC : *substance.dailyHighLowC}}};
+}
+
 } // namespace
 
 std::vector<Reason> weatherReasons(const handbook::Substance& substance, const Situation& situation,
@@ -69,10 +78,15 @@ std::vector<Reason> weatherReasons(const handbook::Substance& substance, const S
     }
     if (const auto day =
             firstOutside(situation, decisive, course, substance.dailyHighLowC, substance.dailyHighHighC)) {
-        Reason later = by(Verdict::WithCare, substance, "daily-high", outside(substance, *day));
-        reasons.push_back(std::move(later)); // after the first days, which decide above all
+        reasons.push_back(by(Verdict::WithCare, substance, "daily-high",
+                             later(substance, *day, static_cast<int>(decisive))));
         return reasons;
     }
+    if (substance.watchDays && situation.dailyHighsC.size() < decisive)
+        reasons.push_back(
+            by(Verdict::WithCare, substance, "watch-days",
+               {phraseText("The first %1 have to be within its limits; the forecast has %2."),
+                {Days{static_cast<int>(decisive)}, Days{static_cast<int>(situation.dailyHighsC.size())}}}));
     if (const auto day =
             firstOutside(situation, 0, decisive, substance.bestHighLowC, substance.bestHighHighC))
         reasons.push_back(by(Verdict::WithCare, substance, "best-high",

@@ -83,7 +83,11 @@ Reason labelReason() {
 
 std::vector<Phrase> problemsOf(const Situation& situation) {
     std::vector<Phrase> problems;
-    if (!isValid(situation.from))
+    const auto impossible = [](const PastTreatment& past) {
+        return !isValid(past.firstDay) || !isValid(past.end);
+    };
+    if (!isValid(situation.from) || (situation.turnDate && !isValid(*situation.turnDate)) ||
+        std::ranges::any_of(situation.past, impossible))
         problems.push_back({phraseText("There is no such day.")});
     const std::size_t days = situation.dailyHighsC.size();
     if (days > 0 && days < shortestForecast)

@@ -22,17 +22,27 @@ struct Gathered {
     bool framesUnknown = false;
 };
 
-void gather(Gathered& all, const records::ColonyState& state) {
+/// What was seen of the brood, as far as it still holds on the day.
+Brood broodOn(const records::ColonyState& state, const records::Date& day) {
+    if (!state.brood)
+        return Brood::NotKnown;
+    const int age = records::daysBetween(state.brood->day, day);
+    const bool over = (state.brood->value == Brood::None && age > noBroodHoldsDays) ||
+                      (state.brood->value == Brood::OpenOnly && age > openBroodHoldsDays);
+    return over ? Brood::NotKnown : state.brood->value;
+}
+
+void gather(Gathered& all, const records::ColonyState& state, const records::Date& day) {
     all.supersUnknown = all.supersUnknown || !state.supersOn;
     all.anySupers = all.anySupers || (state.supersOn && state.supersOn->value);
-    const Brood brood = state.brood ? state.brood->value : Brood::NotKnown;
+    const Brood brood = broodOn(state, day);
     all.broodUnknown = all.broodUnknown || brood == Brood::NotKnown;
     all.anyCapped = all.anyCapped || brood == Brood::Capped;
     all.anyOpen = all.anyOpen || brood == Brood::OpenOnly;
     const Floor floor = state.floor ? state.floor->value : Floor::NotKnown;
     all.floorUnknown = all.floorUnknown || floor == Floor::NotKnown;
     all.anySolid = all.anySolid || floor == Floor::Solid;
-    if (!state.frames)
+    if (!state.frames || records::daysBetween(state.frames->day, day) > strengthHoldsDays)
         all.framesUnknown = true;
     else
         all.fewestFrames = std::min(all.fewestFrames.value_or(state.frames->value), state.frames->value);
@@ -59,7 +69,7 @@ Situation situationOf(const records::Yard& yard, std::span<const records::Colony
         if (!state.alive())
             continue;
         any = true;
-        gather(all, state);
+        gather(all, state, from);
     }
     if (any) {
         if (all.anySupers || !all.supersUnknown)

@@ -13,11 +13,20 @@ namespace halfcup::season {
 
 /// What is known of one colony, or of several at once: supers are on where they are on any of them, brood is
 /// capped where it is on any, unknown on one is unknown unless another decides; strength is that of the
-/// weakest; courses count that were given to any. Forecasts are left empty: nobody keeps them.
+/// weakest; courses count that were given to any. Old looks into the hive do not count (below). Forecasts are
+/// left empty: nobody keeps them.
 [[nodiscard]] Situation situationOf(const records::Yard& yard, std::span<const records::Colony> colonies,
                                     std::span<const records::ColonyEvent> events,
                                     std::span<const GivenTreatment> treatments, const records::Date& from,
                                     const handbook::Handbook& handbook);
+
+/// How long a look into the hive holds, days after it; then the fact counts as not known. A cell is capped 8
+/// to 9 days after its egg (textbook, from memory), so a colony without brood may have capped brood after
+/// that, and one with open brood sooner. Capped brood holds until something else is seen: it is the cautious
+/// answer.
+inline constexpr int noBroodHoldsDays = 8;
+inline constexpr int openBroodHoldsDays = 2; // [own choice]
+inline constexpr int strengthHoldsDays = 60; // [own choice] colonies grow and shrink by a third in that time
 
 /// Months in which colonies raise drones: March to August, half a year later in the south: those with drone
 /// cells in the season model's usual colony.

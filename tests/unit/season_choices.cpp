@@ -22,6 +22,21 @@ const handbook::Handbook& book() {
     return read;
 }
 
+/// The handbook with one piece of its text replaced.
+handbook::Handbook changedBook(const std::string& from, const std::string& to) {
+    auto texts = handbookTexts();
+    int found = 0;
+    for (std::string& text : texts)
+        if (const auto at = text.find(from); at != std::string::npos) {
+            text.replace(at, from.size(), to);
+            ++found;
+        }
+    if (found != 1)
+        throw std::logic_error("not once in the handbook: " + from);
+    const std::vector<std::string_view> views(texts.begin(), texts.end());
+    return handbook::Handbook::fromTexts(views);
+}
+
 /// Everything known and nothing in the way.
 Situation calm() {
     Situation s;
@@ -36,8 +51,9 @@ Situation calm() {
     return s;
 }
 
-Choice choiceIn(const Situation& situation, const std::string& id) {
-    for (const Choice& choice : choices(situation, book()))
+Choice choiceIn(const Situation& situation, const std::string& id,
+                const handbook::Handbook& handbook = book()) {
+    for (const Choice& choice : choices(situation, handbook))
         if (choice.id == id)
             return choice;
     throw std::logic_error("no such choice: " + id);
@@ -95,6 +111,10 @@ private slots:
         s.dailyLowsC.clear();
         s.dailyHighsC = {24, 26, 27, 28, 31};
         QCOMPARE(verdictOf(s, "formic-acid"), Verdict::WithCare);
+        QVERIFY(reasonIn(choiceIn(s, "formic-acid"), Verdict::WithCare,
+                         "The first 3 days fit; later too hot: 31 C on 2026-05-22, the limit is 29.5 C."));
+        s.dailyHighsC = {24, 26, 27, 9};
+        QVERIFY(reasonIn(choiceIn(s, "formic-acid"), Verdict::WithCare, "later too cold: 9 C"));
         s.dailyHighsC = {24, 26, 27, 28, 28, 28, 28, 31}; // the eighth day is after the shortest course
         QCOMPARE(verdictOf(s, "formic-acid"), Verdict::Fits);
     }
@@ -106,6 +126,32 @@ private slots:
         QCOMPARE(verdictOf(s, "formic-acid"), Verdict::Fits);
         s.dailyHighsC = {10, 29.6, 20};
         QCOMPARE(verdictOf(s, "formic-acid"), Verdict::NotNow);
+    }
+
+    void forecastShorterThanTheDaysToWatch() {
+        const auto longer = changedBook("\"title\": \"First days whose highs matter most\",\n"
+                                        "      \"subject\": \"formic-acid\",\n"
+                                        "      \"property\": \"watch-days\",\n      \"value\": 3",
+                                        "\"title\": \"First days whose highs matter most\",\n"
+                                        "      \"subject\": \"formic-acid\",\n"
+                                        "      \"property\": \"watch-days\",\n      \"value\": 5");
+        Situation s = calm();
+        const auto reason =
+            reasonIn(choiceIn(s, "formic-acid", longer), Verdict::WithCare,
+                     "The first 5 days have to be within its limits; the forecast has 3 days.");
+        QVERIFY(reason);
+        QCOMPARE(reason->entry, std::string("formic-acid/watch-days"));
+        s.dailyLowsC.clear();
+        s.dailyHighsC = {24, 26, 27, 24, 24};
+        QCOMPARE(choiceIn(s, "formic-acid", longer).verdict, Verdict::Fits);
+    }
+
+    /// Hop acids, about four weeks, outlast brood that is capped for 15 days at most (handbook, from memory).
+    void courseHasToOutlastCappedBrood() {
+        QVERIFY(reasonIn(choiceIn(calm(), "hop-acids"), Verdict::Fits, "outlasts the capped brood"));
+        const auto slower = changedBook("\"value\": 14,\n      \"low\": 14,\n      \"high\": 15",
+                                        "\"value\": 14,\n      \"low\": 14,\n      \"high\": 28");
+        QVERIFY(reasonIn(choiceIn(calm(), "hop-acids", slower), Verdict::WithCare, "there is capped brood"));
     }
 
     void withoutForecastNothingFitsUnseen() {
@@ -236,6 +282,15 @@ private slots:
                          "runs until")); // one substance, two ways
     }
 
+    void coursesThatAreWrittenDownAhead() {
+        Situation s = calm();
+        s.past = {{"amitraz", {2026, 6, 1}, {2026, 7, 13}}};
+        QVERIFY(reasonIn(choiceIn(s, "amitraz"), Verdict::NotNow, "begins on 2026-06-01"));
+        QVERIFY(reasonIn(choiceIn(s, "tau-fluvalinate"), Verdict::WithCare, "begins on 2026-06-01"));
+        QCOMPARE(verdictOf(s, "formic-acid"), Verdict::Fits);                        // 7 days: over before
+        QVERIFY(!reasonIn(choiceIn(s, "amitraz"), Verdict::WithCare, "Same class")); // not given yet
+    }
+
     void measures() {
         Situation s = calm();
         QCOMPARE(verdictOf(s, "screened-floor"), Verdict::NotNow); // has one
@@ -247,6 +302,9 @@ private slots:
         s.droneSeason = false;
         QCOMPARE(verdictOf(s, "drone-brood-removal"), Verdict::NotNow);
         QCOMPARE(verdictOf(s, "brood-break"), Verdict::Fits);
+        s.brood = Brood::NotKnown;
+        QVERIFY(reasonIn(choiceIn(s, "brood-break"), Verdict::WithCare, "is not known"));
+        s.brood = Brood::Capped;
         s.from = {2026, 8, 1};
         QCOMPARE(verdictOf(s, "brood-break"), Verdict::WithCare); // winter bees
         s.brood = Brood::None;
@@ -335,6 +393,12 @@ private slots:
         QVERIFY(problemIn(s).contains("above its high"));
         s = calm();
         s.from = {2027, 2, 29};
+        QVERIFY(problemIn(s).contains("no such day"));
+        s = calm();
+        s.turnDate = Date{2027, 2, 29};
+        QVERIFY(problemIn(s).contains("no such day"));
+        s = calm();
+        s.past = {{"amitraz", {2025, 2, 29}, {2025, 4, 1}}};
         QVERIFY(problemIn(s).contains("no such day"));
         s = calm();
         s.adultBees = -1;

@@ -217,6 +217,26 @@ private slots:
         QVERIFY(problemsOf(less).empty());
     }
 
+    /// Worker cells are capped 8 to 9 days after the egg (textbook, from memory): "no brood" seen at
+    /// Christmas says nothing of May.
+    void oldLooksIntoTheHiveDoNotCount() {
+        const std::vector colonies{colony("1")};
+        ColonyEvent brood = happened("1", EventKind::Brood, {2026, 4, 10});
+        ColonyEvent strength = happened("1", EventKind::Strength, {2026, 4, 10});
+        strength.frames = 10;
+        const auto on = [&](Brood seen, const Date& day) {
+            brood.brood = seen;
+            return situationOf(yardAt(53), colonies, std::vector{brood, strength}, {}, day, book());
+        };
+        QVERIFY(on(Brood::None, {2026, 4, 18}).brood == Brood::None);
+        QVERIFY(on(Brood::None, {2026, 4, 19}).brood == Brood::NotKnown);
+        QVERIFY(on(Brood::OpenOnly, {2026, 4, 12}).brood == Brood::OpenOnly);
+        QVERIFY(on(Brood::OpenOnly, {2026, 4, 13}).brood == Brood::NotKnown);
+        QVERIFY(on(Brood::Capped, {2026, 8, 10}).brood == Brood::Capped);
+        QVERIFY(on(Brood::Capped, {2026, 6, 9}).adultBees);
+        QVERIFY(!on(Brood::Capped, {2026, 6, 10}).adultBees);
+    }
+
     void droneSeasonTurnsWithTheHemisphere() {
         QVERIFY(isDroneSeason(yardAt(53), {2026, 5, 18}) && !isDroneSeason(yardAt(53), {2026, 12, 1}));
         QVERIFY(!isDroneSeason(yardAt(-40), {2026, 5, 18}) && isDroneSeason(yardAt(-40), {2026, 12, 1}));
