@@ -16,9 +16,7 @@ int run(const Arguments& arguments, Streams& streams) {
         throw UsageError("Which database?");
     const records::Date on = dayFrom("--on", arguments.options.at("--on"));
     const auto store = openStore(arguments.words[0]);
-    std::vector<records::YardRecords> yards;
-    for (const records::Yard& yard : store->yards())
-        yards.push_back(*store->yardRecords(yard.id));
+    const std::vector<records::YardRecords> yards = yardsOn(*store, on);
     CsvLine line;
     for (const char* name : {"yard", "colony", "due_on", "days_late", "reason", "sentence"})
         line.add(std::string_view(name));
@@ -46,7 +44,8 @@ Verb dueVerb() {
         .help =
             "Columns out, a row a colony: yard, colony, due_on, days_late (below 0: days ahead), reason,\n"
             "sentence.\n",
-        .options = {{"--on", "", "the day, as 2026-05-18; today where not given"}},
+        .options = {{"--on", "",
+                     "the day, as 2026-05-18; today where not given. Washes begun later are left out"}},
         .run = run};
 }
 

@@ -7,6 +7,7 @@
 #include <chrono>
 #include <ctime>
 #include <filesystem>
+#include <map>
 #include <random>
 #include <stdexcept>
 
@@ -84,6 +85,22 @@ FoundColony findColony(store::Store& store, const std::string& colony, const std
         throw std::runtime_error("There are " + std::to_string(found.size()) + " colonies " + shown(colony) +
                                  ": name the yard with --in, or give the id.");
     return found.front();
+}
+
+std::vector<records::YardRecords> yardsOn(store::Store& store, const records::Date& day) {
+    std::vector<records::YardRecords> all;
+    for (const records::Yard& yard : store.yards()) {
+        records::YardRecords kept = *store.yardRecords(yard.id);
+        std::map<records::RecordId, records::Sample> latest;
+        for (records::Sample& wash : store.samplesOfYard(yard.id, 0)) // oldest first
+            if (records::localDate({wash.startedAtMs, wash.utcOffsetMinutes}) <= day)
+                latest.insert_or_assign(wash.colonyId, std::move(wash));
+        kept.latestWashes.clear();
+        for (auto& [colonyId, wash] : latest)
+            kept.latestWashes.push_back(std::move(wash));
+        all.push_back(std::move(kept));
+    }
+    return all;
 }
 
 records::Date dayFrom(const std::string& option, const std::string& text) {

@@ -25,6 +25,10 @@ struct FoundColony {
 // none, or several.
 FoundColony findColony(store::Store& store, const std::string& colony, const std::string& inYard);
 
+// All yards as they were kept at the end of the day: washes begun later are left out, and what else is dated
+// later is told apart by its day.
+std::vector<records::YardRecords> yardsOn(store::Store& store, const records::Date& day);
+
 // "2026-05-18", or the system's local date where text is empty. Throws UsageError.
 records::Date dayFrom(const std::string& option, const std::string& text);
 

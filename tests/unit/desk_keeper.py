@@ -66,6 +66,14 @@ class Keeper(unittest.TestCase):
         self.assertEqual(found["7"]["reason"], "wash before the turn date")
         self.assertEqual(found["7"]["due_on"], "2026-05-20")
 
+    def test_a_day_that_is_past(self):
+        # A database that goes on after the day answers as one that ends with it.
+        with tempfile.TemporaryDirectory() as folder:
+            whole = pathlib.Path(folder) / "whole.db"
+            call("demo", whole)
+            for day in ("2026-05-17", "2026-05-01"):
+                self.assertEqual(call("due", whole, "--on", day), call("due", self.database, "--on", day))
+
     def test_formic_acid_by_the_forecast(self):
         # 10 to 29.5 C: label of one product, as the handbook has it.
         off = ("4", "--on", "2026-05-18", "--supers", "off")
