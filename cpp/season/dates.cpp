@@ -25,9 +25,12 @@ public:
 
     std::vector<SeasonDate> all() {
         for (std::size_t yard = 0; yard < m_yards.size(); ++yard) {
+            m_due = dueInYard(m_yards[yard], m_now);
             addWashes(yard);
-            for (const GivenTreatment& given : m_yards[yard].treatments)
+            for (const GivenTreatment& given : m_yards[yard].treatments) {
                 addTreatment(yard, given);
+                addCheck(yard, given);
+            }
             if (const auto turn = turnDateFrom(m_yards[yard].yard, m_today))
                 add(yard, *turn, DateKind::TurnDate, {}, {}, {phraseText("Turn date: mites low by now")},
                     "turn/" + m_yards[yard].yard.id + "/" + records::toIso(*turn));
@@ -54,7 +57,7 @@ private:
             DueReason reason = DueReason::FirstWashOfYear;
         };
         std::map<Date, Together> byDay; // all late ones under today's key
-        for (const DueColony& due : dueInYard(m_yards[yard], m_now)) {
+        for (const DueColony& due : m_due) {
             if (due.due.reason == DueReason::AfterTreatment)
                 continue; // has a date of its own, with its treatment
             Together& together =
@@ -84,33 +87,47 @@ private:
         const Date end = records::endOf(treatment);
         if (treatment.removalDue && !treatment.removedOn)
             add(yard, *treatment.removalDue, DateKind::RemovalDue, labels, treatment.id,
-                {phraseText("Take out: %1"), {product}}, "removal/" + treatment.id);
+                {phraseText("Take out: %1"), {product}}, keyOf("removal/", yard, treatment));
         else if (!treatment.removalDue && end >= m_today && end != treatment.firstDay)
             add(yard, end, DateKind::TreatmentEnds, labels, treatment.id,
-                {phraseText("Last day of: %1"), {product}}, "end/" + treatment.id);
+                {phraseText("Last day of: %1"), {product}}, keyOf("end/", yard, treatment));
         if (const auto honey = records::honeyFrom(treatment); honey && *honey >= m_today)
             add(yard, *honey, DateKind::HoneyFrom, labels, treatment.id,
-                {phraseText("Honey may be taken again after: %1"), {product}}, "honey/" + treatment.id);
-        const int since = records::daysBetween(end, m_today);
-        if (since <= afterTreatmentForgottenDays && treatment.firstDay <= m_today && !isChecked(yard, given))
-            add(yard, records::plusDays(end, afterTreatmentDays), DateKind::CheckWash, labels, treatment.id,
-                {phraseText("Wash: did it work? %1"), {product}}, "check/" + treatment.id);
+                {phraseText("Honey may be taken again after: %1"), {product}},
+                keyOf("honey/", yard, treatment));
     }
 
-    /// A wash that counts came after it in any of its colonies.
-    bool isChecked(std::size_t yard, const GivenTreatment& given) const {
-        const Date countsFrom = records::plusDays(records::endOf(given.treatment), afterTreatmentCountsDays);
-        return std::ranges::any_of(m_yards[yard].latestWashes, [&](const records::Sample& sample) {
-            const auto last = lastWashOf(sample);
-            return last && last->washedOn >= countsFrom &&
-                   std::ranges::find(given.colonyIds, sample.colonyId) != given.colonyIds.end();
+    /// For the colonies that are due for it and no others: another of the same course may have been washed, a
+    /// later treatment may have taken its place, or the colony may be dead.
+    void addCheck(std::size_t yard, const GivenTreatment& given) {
+        const records::Treatment& treatment = given.treatment;
+        std::vector<std::string> labels;
+        std::erase_if(m_due, [&](const DueColony& due) { // two of the same days: one check tells of both
+            const auto& last = due.colony.lastTreatment;
+            if (treatment.removed || due.due.reason != DueReason::AfterTreatment ||
+                last->firstDay != treatment.firstDay || last->end != records::endOf(treatment) ||
+                std::ranges::find(given.colonyIds, due.colony.colonyId) == given.colonyIds.end())
+                return false;
+            labels.push_back(due.colony.label);
+            return true;
         });
+        if (!labels.empty())
+            add(yard, records::plusDays(records::endOf(treatment), afterTreatmentDays), DateKind::CheckWash,
+                std::move(labels), treatment.id,
+                {phraseText("Wash: did it work? %1"), {Words{treatment.product}}},
+                keyOf("check/", yard, treatment));
+    }
+
+    /// With the yard: the colonies of one treatment may stand in two by now, and each has its entry.
+    std::string keyOf(const char* what, std::size_t yard, const records::Treatment& treatment) const {
+        return what + treatment.id + "/" + m_yards[yard].yard.id;
     }
 
     std::span<const YardRecords> m_yards;
     records::Moment m_now;
     Date m_today;
     Date m_last;
+    std::vector<DueColony> m_due; // in the yard that is being read
     std::vector<SeasonDate> m_dates;
 };
 

@@ -33,7 +33,8 @@ struct SeasonDate {
 };
 
 /// All dates from the oldest that is late to daysAhead days from today, in order. Washes that are late stand
-/// on the earliest of their days, one for each yard. A withdrawal that is not written down has no honey date.
+/// on the earliest of their days, one entry for each yard. A check names the colonies that still want it. A
+/// withdrawal that is not written down has no honey date.
 [[nodiscard]] std::vector<SeasonDate> seasonDates(std::span<const YardRecords> yards,
                                                   const records::Moment& now, int daysAhead);
 

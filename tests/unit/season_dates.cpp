@@ -119,6 +119,49 @@ private slots:
         QVERIFY(!find(dates(yard, {2026, 9, 30}), DateKind::CheckWash));
     }
 
+    void everyTreatedColonyIsCheckedOnce() {
+        YardRecords yard = yardWith({"1", "2", "3"});
+        yard.treatments = {strips({"id-1", "id-2", "id-3"})};
+        records::ColonyEvent died;
+        died.colonyId = "id-3";
+        died.kind = records::EventKind::Dead;
+        died.day = {2026, 9, 20};
+        yard.events = {died};
+        yard.latestWashes = {washed("1", {2026, 9, 25})};
+        const auto one = dates(yard, {2026, 9, 26});
+        QCOMPARE(find(one, DateKind::CheckWash)->colonyLabels, (std::vector<std::string>{"2"}));
+        QVERIFY(find(one, DateKind::CheckWash)->late);
+        QCOMPARE(find(one, DateKind::WashDue)->colonyLabels, (std::vector<std::string>{"1"}));
+
+        GivenTreatment second = strips({"id-2"}); // another course takes the place of the first
+        second.treatment.id = "t2";
+        second.treatment.firstDay = {2026, 9, 15};
+        second.treatment.lastDay = {2026, 9, 25};
+        second.treatment.removalDue.reset();
+        yard.treatments = {second, yard.treatments[0]};
+        const auto two = dates(yard, {2026, 9, 26});
+        QCOMPARE(std::ranges::count(two, DateKind::CheckWash, &SeasonDate::kind), 1);
+        QCOMPARE(find(two, DateKind::CheckWash)->treatmentId, records::RecordId("t2"));
+        QCOMPARE(find(two, DateKind::CheckWash)->day, (Date{2026, 10, 9}));
+
+        yard.treatments[1].colonyIds = {"id-2"};
+        yard.treatments[1].treatment.firstDay = {2026, 9, 15}; // both on the same days
+        yard.treatments[1].treatment.lastDay = {2026, 9, 25};
+        QCOMPARE(std::ranges::count(dates(yard, {2026, 9, 26}), DateKind::CheckWash, &SeasonDate::kind), 1);
+    }
+
+    void aTreatmentWhoseColoniesMovedApartHasAnEntryInEachYard() {
+        YardRecords here = yardWith({"1"}, 53), there = yardWith({"2"}, 52);
+        here.treatments = there.treatments = {strips({"id-1", "id-2"})};
+        std::set<std::string> keys;
+        int removals = 0;
+        for (const SeasonDate& date : seasonDates(std::vector{here, there}, {noonMs({2026, 8, 10}), 0}, 60)) {
+            QVERIFY(keys.insert(date.key).second);
+            removals += date.kind == DateKind::RemovalDue;
+        }
+        QCOMPARE(removals, 2);
+    }
+
     void withoutWithdrawalNoHoneyDate() {
         YardRecords yard = yardWith({"1"});
         yard.treatments = {strips({"id-1"})};
