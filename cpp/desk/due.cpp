@@ -5,11 +5,24 @@
 #include "desk/open_store.h"
 #include "season/yard_due.h"
 
+#include <ctime>
+
 namespace halfcup::desk {
 
 namespace {
 
-constexpr std::int64_t dayMs = 86'400'000;
+// Noon of the day in the system's time zone, as the app on this machine would have it: whether a colony was
+// made today or yesterday is a matter of the zone.
+records::Moment noonOn(const records::Date& day) {
+    std::tm local{};
+    local.tm_year = day.year - 1900;
+    local.tm_mon = day.month - 1;
+    local.tm_mday = day.day;
+    local.tm_hour = 12;
+    local.tm_isdst = -1; // the zone knows
+    const std::time_t seconds = std::mktime(&local);
+    return {std::int64_t{seconds} * 1000, static_cast<int>(local.tm_gmtoff / 60)};
+}
 
 int run(const Arguments& arguments, Streams& streams) {
     if (arguments.words.empty())
@@ -21,9 +34,7 @@ int run(const Arguments& arguments, Streams& streams) {
     for (const char* name : {"yard", "colony", "due_on", "days_late", "reason", "sentence"})
         line.add(std::string_view(name));
     streams.out << line.text() << "\r\n";
-    const records::Moment noon{records::daysSinceEpoch(on) * dayMs + dayMs / 2,
-                               0}; // the same date in any zone
-    for (const season::DueInYard& each : season::dueInYards(yards, noon)) {
+    for (const season::DueInYard& each : season::dueInYards(yards, noonOn(on))) {
         line.clear();
         line.add(yards[each.yard].yard.name).add(each.due.colony.label);
         line.add(records::toIso(each.due.due.dueOn)).add(static_cast<long long>(each.due.due.daysLate));
@@ -43,7 +54,7 @@ Verb dueVerb() {
         .usage = "[OPTIONS] DATABASE",
         .help =
             "Columns out, a row a colony: yard, colony, due_on, days_late (below 0: days ahead), reason,\n"
-            "sentence.\n",
+            "sentence. Days are those of the system's time zone (TZ).\n",
         .options = {{"--on", "",
                      "the day, as 2026-05-18; today where not given. Washes begun later are left out"}},
         .run = run};
