@@ -92,6 +92,16 @@ private slots:
         QCOMPARE(all[1].colonyLabels, (std::vector<std::string>{"3"}));
     }
 
+    void whatIsForTodayIsNotLate() {
+        YardRecords yard = yardWith({"1"});
+        yard.latestWashes = {washed("1", {2026, 4, 18})};
+        const auto all = dates(yard, {2026, 5, 18}, 0); // and nothing but today
+        QCOMPARE(all.size(), std::size_t{1});
+        QCOMPARE(all[0].day, (Date{2026, 5, 18}));
+        QVERIFY(!all[0].late);
+        QVERIFY(dates(yard, {2026, 5, 19}, 0)[0].late);
+    }
+
     void aCourseFromStartToCheck() {
         YardRecords yard = yardWith({"1", "2"});
         yard.treatments = {strips({"id-1"})};
