@@ -102,10 +102,10 @@ private:
     void addCheck(std::size_t yard, const GivenTreatment& given) {
         const records::Treatment& treatment = given.treatment;
         std::vector<std::string> labels;
-        std::erase_if(m_due, [&](const DueColony& due) { // two of the same days: one check tells of both
-            const auto& last = due.colony.lastTreatment;
+        std::erase_if(m_due, [&](const DueColony& due) { // two that end on one day: one check tells of both
+            const auto& last = due.colony.lastTreatment; // there where it is the reason
             if (treatment.removed || due.due.reason != DueReason::AfterTreatment ||
-                last->firstDay != treatment.firstDay || last->end != records::endOf(treatment) ||
+                last->end != records::endOf(treatment) ||
                 std::ranges::find(given.colonyIds, due.colony.colonyId) == given.colonyIds.end())
                 return false;
             labels.push_back(due.colony.label);

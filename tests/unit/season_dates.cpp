@@ -154,6 +154,14 @@ private slots:
         QCOMPARE(find(two, DateKind::CheckWash)->treatmentId, records::RecordId("t2"));
         QCOMPARE(find(two, DateKind::CheckWash)->day, (Date{2026, 10, 9}));
 
+        yard.treatments[0].treatment.lastDay = {2026, 9, 5}; // the longer one is checked, not the later
+        yard.treatments[0].treatment.firstDay = {2026, 9, 5};
+        const auto longer = dates(yard, {2026, 9, 24});
+        QCOMPARE(std::ranges::count(longer, DateKind::CheckWash, &SeasonDate::kind), 1);
+        QCOMPARE(find(longer, DateKind::CheckWash)->treatmentId, records::RecordId("t1"));
+        QCOMPARE(find(longer, DateKind::CheckWash)->day, (Date{2026, 9, 25}));
+
+        yard.treatments = {second, yard.treatments[1]};
         yard.treatments[1].colonyIds = {"id-2"};
         yard.treatments[1].treatment.firstDay = {2026, 9, 15}; // both on the same days
         yard.treatments[1].treatment.lastDay = {2026, 9, 25};
