@@ -39,6 +39,18 @@ ApplicationWindow {
             return "answer/AnswerPage.qml";
         case Navigator.Colony:
             return "colony/ColonyPage.qml";
+        case Navigator.Season:
+            return "season/SeasonPage.qml";
+        case Navigator.Treat:
+            return "treat/TreatPage.qml";
+        case Navigator.Situation:
+            return "treat/SituationPage.qml";
+        case Navigator.Choice:
+            return "treat/ChoicePage.qml";
+        case Navigator.Treatment:
+            return "treat/TreatmentPage.qml";
+        case Navigator.Check:
+            return "treat/CheckPage.qml";
         case Navigator.Share:
             return "share/SharePage.qml";
         case Navigator.Setup:

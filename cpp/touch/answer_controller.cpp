@@ -175,6 +175,10 @@ QString AnswerController::nextLine() const {
     return {};
 }
 
+bool AnswerController::wantsTreating() const {
+    return m_standing == StandingWord::Over || m_standing == StandingWord::Close;
+}
+
 void AnswerController::listDetails() {
     QList<ChoiceListModel::Entry> entries;
     const auto add = [&](const QString& title, const QString& detail) {
@@ -242,6 +246,10 @@ void AnswerController::act() {
 
 void AnswerController::openColony() {
     emit colonyWanted(QString::fromStdString(m_sample.colonyId));
+}
+
+void AnswerController::openTreat() {
+    emit treatWanted(QString::fromStdString(m_sample.colonyId));
 }
 
 void AnswerController::openSources() {

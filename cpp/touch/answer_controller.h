@@ -33,6 +33,7 @@ class AnswerController : public QObject {
     Q_PROPERTY(
         QString placeLine READ placeLine NOTIFY changed)      // "Scooped at 10:12, within 6 m", "no position"
     Q_PROPERTY(QString nextLine READ nextLine NOTIFY changed) // what to do next
+    Q_PROPERTY(bool wantsTreating READ wantsTreating NOTIFY changed)           // over the line or close to it
     Q_PROPERTY(halfcup::touch::ChoiceListModel* details READ details CONSTANT) // title and detail pairs
     Q_PROPERTY(QString note READ note WRITE setNote NOTIFY changed)
     Q_PROPERTY(QString mainAction READ mainAction NOTIFY changed) // "Wash colony 2 next", or "Done"
@@ -54,6 +55,7 @@ public:
     QString ownLine() const;
     QString placeLine() const;
     QString nextLine() const;
+    bool wantsTreating() const;
     ChoiceListModel* details() { return &m_details; }
     QString note() const;
     void setNote(const QString& note);
@@ -64,6 +66,7 @@ public:
 
     Q_INVOKABLE void act(); // the main action
     Q_INVOKABLE void openColony();
+    Q_INVOKABLE void openTreat();
     Q_INVOKABLE void openSources(); // where the line and the figures come from
 
 signals:
@@ -72,6 +75,7 @@ signals:
     void colonyWanted(const QString& colonyId);
     void homeWanted();
     void sourcesWanted();
+    void treatWanted(const QString& colonyId);
 
 private:
     bool headlineIsOwnLine() const;

@@ -14,6 +14,12 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_wash(services)
     , m_answer(services)
     , m_colony(services)
+    , m_season(services)
+    , m_treat(services)
+    , m_situation(services)
+    , m_choice(services)
+    , m_treatment(services)
+    , m_check(services)
     , m_yards(services)
     , m_share(services)
     , m_setup(services)
@@ -63,6 +69,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     connect(&m_yards, &YardsController::saved, this,
             [this](const QString& yardId) { m_here.pickYard(yardId); });
     connect(&m_share, &ShareController::recordsChanged, &m_here, &HereController::refresh);
+    wireTreating();
 
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state == Qt::ApplicationActive && m_navigator.page() == Navigator::Here)
@@ -77,6 +84,12 @@ App::App(Services& services, Messages& messages, QObject* parent)
             break;
         case Navigator::Yards:
             m_yards.refresh();
+            break;
+        case Navigator::Season:
+            m_season.refresh();
+            break;
+        case Navigator::Treat:
+            m_treat.refresh();
             break;
         case Navigator::Share:
             m_share.refresh();

@@ -3,13 +3,19 @@
 #pragma once
 
 #include "touch/answer_controller.h"
+#include "touch/check_controller.h"
+#include "touch/choice_controller.h"
 #include "touch/colony_controller.h"
 #include "touch/here_controller.h"
 #include "touch/messages.h"
 #include "touch/navigator.h"
+#include "touch/season_controller.h"
 #include "touch/setup_controller.h"
 #include "touch/share_controller.h"
+#include "touch/situation_controller.h"
 #include "touch/sources_controller.h"
+#include "touch/treat_controller.h"
+#include "touch/treatment_controller.h"
 #include "touch/wash_controller.h"
 #include "touch/yards_controller.h"
 
@@ -26,6 +32,12 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::WashController* wash READ wash CONSTANT)
     Q_PROPERTY(halfcup::touch::AnswerController* answer READ answer CONSTANT)
     Q_PROPERTY(halfcup::touch::ColonyController* colony READ colony CONSTANT)
+    Q_PROPERTY(halfcup::touch::SeasonController* season READ season CONSTANT)
+    Q_PROPERTY(halfcup::touch::TreatController* treat READ treat CONSTANT)
+    Q_PROPERTY(halfcup::touch::SituationController* situation READ situation CONSTANT)
+    Q_PROPERTY(halfcup::touch::ChoiceController* choice READ choice CONSTANT)
+    Q_PROPERTY(halfcup::touch::TreatmentController* treatment READ treatment CONSTANT)
+    Q_PROPERTY(halfcup::touch::CheckController* check READ check CONSTANT)
     Q_PROPERTY(halfcup::touch::YardsController* yards READ yards CONSTANT)
     Q_PROPERTY(halfcup::touch::ShareController* share READ share CONSTANT)
     Q_PROPERTY(halfcup::touch::SetupController* setup READ setup CONSTANT)
@@ -40,6 +52,12 @@ public:
     WashController* wash() { return &m_wash; }
     AnswerController* answer() { return &m_answer; }
     ColonyController* colony() { return &m_colony; }
+    SeasonController* season() { return &m_season; }
+    TreatController* treat() { return &m_treat; }
+    SituationController* situation() { return &m_situation; }
+    ChoiceController* choice() { return &m_choice; }
+    TreatmentController* treatment() { return &m_treatment; }
+    CheckController* check() { return &m_check; }
     YardsController* yards() { return &m_yards; }
     ShareController* share() { return &m_share; }
     SetupController* setup() { return &m_setup; }
@@ -50,6 +68,11 @@ public:
 
 private:
     void beginWash(const QString& colonyId);
+    void wireTreating();
+    void openTreat(const QString& colonyId); // what to treat it with
+    void openTreatment(const QString& treatmentId);
+    void openCheck(const QString& treatmentId);
+    void openSources(const QString& topic);
 
     Services& m_services;
     Messages& m_messages;
@@ -58,6 +81,12 @@ private:
     WashController m_wash;
     AnswerController m_answer;
     ColonyController m_colony;
+    SeasonController m_season;
+    TreatController m_treat;
+    SituationController m_situation;
+    ChoiceController m_choice;
+    TreatmentController m_treatment;
+    CheckController m_check;
     YardsController m_yards;
     ShareController m_share;
     SetupController m_setup;

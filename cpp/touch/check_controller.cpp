@@ -121,6 +121,7 @@ void CheckController::readColonies() {
             continue;
         m_nextColonyId = QString::fromStdString(kept->id);
         m_nextColonyLabel = QString::fromStdString(kept->label);
+        m_nextYardId = QString::fromStdString(kept->yardId);
         return;
     }
 }
@@ -154,7 +155,7 @@ void CheckController::act() {
     if (m_nextColonyId.isEmpty())
         emit backWanted();
     else
-        emit washWanted(m_nextColonyId);
+        emit washWanted(m_nextColonyId, m_nextYardId);
 }
 
 void CheckController::openSource() {

@@ -45,7 +45,7 @@ public:
 
 signals:
     void changed();
-    void washWanted(const QString& colonyId);
+    void washWanted(const QString& colonyId, const QString& yardId);
     void backWanted();
     void sourceWanted(const QString& topic);
 
@@ -58,7 +58,8 @@ private:
     std::vector<season::ColonyWashes> m_colonies;
     season::TreatmentCheck m_check;
     QString m_context;
-    QString m_nextColonyId, m_nextColonyLabel; // treated, and not washed since; empty: none, or too early
+    QString m_nextColonyId, m_nextColonyLabel,
+        m_nextYardId; // treated, and not washed since; empty: none, or too early
     ChoiceListModel m_facts;
 };
 

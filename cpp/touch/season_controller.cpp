@@ -135,6 +135,12 @@ void SeasonController::listDates() {
         entry.section = date->late ? tr("Late") : monthHeading(date->day);
         entries.append(entry);
     }
+    QString above;
+    for (ChoiceListModel::Entry& entry : entries) // one heading over each group
+        if (entry.section == above)
+            entry.section.clear();
+        else
+            above = entry.section;
     m_list.setEntries(entries);
 }
 

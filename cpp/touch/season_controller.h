@@ -21,7 +21,8 @@ class SeasonController : public QObject {
     Q_PROPERTY(bool demo READ isDemo NOTIFY changed)
     Q_PROPERTY(halfcup::touch::MonthsPicture picture READ picture NOTIFY changed)
     Q_PROPERTY(QString pictureSpoken READ pictureSpoken NOTIFY changed)
-    // title: what; detail: yard and colonies; note: the day; section: "Running now", "Late" or the month
+    // title: what; detail: yard and colonies; note: the day; section: over the first of each group "Running
+    // now", "Late" or the month
     Q_PROPERTY(halfcup::touch::ChoiceListModel* dates READ dates CONSTANT)
     Q_PROPERTY(QString result READ result NOTIFY changed) // what was written, or what went wrong
     Q_PROPERTY(bool failed READ hasFailed NOTIFY changed)

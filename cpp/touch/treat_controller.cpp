@@ -84,7 +84,9 @@ void TreatController::list() {
         entry.title = QString::fromStdString(choice.name);
         entry.detail = m_services.say(choice.reasons.front().phrase);
         entry.standing = VerdictMark::from(choice.verdict);
-        entry.section = VerdictMark::word(choice.verdict);
+        entry.note = VerdictMark::word(choice.verdict);
+        if (entries.isEmpty() || entries.last().note != entry.note)
+            entry.section = entry.note;
         entries.append(entry);
     }
     m_choices.setEntries(entries);
@@ -98,6 +100,11 @@ const season::Choice* TreatController::choice(const QString& id) const {
 
 void TreatController::openChoice(const QString& id) {
     emit choiceWanted(id);
+}
+
+void TreatController::widen() {
+    if (canWiden())
+        show(QString::fromStdString(m_scope->kept.yard.id), {});
 }
 
 void TreatController::openSituation() {

@@ -20,7 +20,9 @@ class TreatController : public QObject {
     Q_PROPERTY(QString line READ line NOTIFY changed)       // what the situation is taken to be
     Q_PROPERTY(QString problem READ problem NOTIFY changed) // why there is no list; else empty
     Q_PROPERTY(bool hasForecast READ hasForecast NOTIFY changed)
-    // title: name; detail: the gravest reason; standing: VerdictMark::Value; section: the verdict in words
+    Q_PROPERTY(bool canWiden READ canWiden NOTIFY changed) // one colony is shown: the whole yard could be
+    // title: name; detail: the gravest reason; standing: VerdictMark::Value; note: the same in words; section:
+    // heading over the first of each verdict
     Q_PROPERTY(halfcup::touch::ChoiceListModel* choices READ choices CONSTANT)
 public:
     TreatController(Services& services, QObject* parent = nullptr);
@@ -30,6 +32,7 @@ public:
     QString line() const { return m_line; }
     QString problem() const { return m_problem; }
     bool hasForecast() const { return m_scope && !m_scope->highsC.empty(); }
+    bool canWiden() const { return m_scope && !m_scope->wholeYard; }
     ChoiceListModel* choices() { return &m_choices; }
 
     /// One colony, or the whole yard where colonyId is empty; from today. A forecast typed for the same yard
@@ -45,6 +48,7 @@ public:
 
     Q_INVOKABLE void openChoice(const QString& id);
     Q_INVOKABLE void openSituation();
+    Q_INVOKABLE void widen(); // from one colony to the whole yard
 
 signals:
     void changed();

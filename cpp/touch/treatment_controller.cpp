@@ -251,7 +251,8 @@ void TreatmentController::dropQuestions() {
 
 bool TreatmentController::write(const records::GivenTreatment& entry) {
     records::GivenTreatment toKeep = entry;
-    if (toKeep.treatment.id.empty()) {
+    const bool first = toKeep.treatment.id.empty();
+    if (first) {
         toKeep.treatment.id = m_services.store.newId();
         toKeep.treatment.recordedAtMs = m_services.now().utcMs;
     }
@@ -260,7 +261,10 @@ bool TreatmentController::write(const records::GivenTreatment& entry) {
         return false;
     }
     emit recordsChanged();
-    return show(QString::fromStdString(toKeep.treatment.id));
+    const bool shown = show(QString::fromStdString(toKeep.treatment.id));
+    if (first)
+        emit firstKept();
+    return shown;
 }
 
 void TreatmentController::edit() {

@@ -78,6 +78,7 @@ public:
 signals:
     void changed();
     void recordsChanged();
+    void firstKept(); // a new record, for the first time
     void removedIt();
     void checkWanted(const QString& treatmentId);
 

@@ -142,6 +142,13 @@ PageFrame {
     }
 
     actions: [
+        SideButton {
+            objectName: "treat"
+            width: parent.width
+            visible: page.answer.wantsTreating
+            text: qsTr("What to treat with")
+            onClicked: page.answer.openTreat()
+        },
         MainButton {
             objectName: "mainAction"
             width: parent.width

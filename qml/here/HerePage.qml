@@ -67,10 +67,10 @@ PageFrame {
             }
 
             SideButton {
-                objectName: "share"
+                objectName: "season"
                 visible: page.atYard
-                text: qsTr("Share")
-                onClicked: page.app.navigator.open(Navigator.Share)
+                text: qsTr("Season")
+                onClicked: page.app.navigator.open(Navigator.Season)
             }
 
             SideButton {

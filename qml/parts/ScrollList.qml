@@ -12,9 +12,20 @@ Item {
 
     property alias model: list.model
     property alias delegate: list.delegate
-    property alias header: list.header
-    property alias footer: list.footer
+    property Component header: null
+    property Component footer: null
     readonly property alias view: list
+
+    // A view of Qt 6.4 cannot make a bound inline component by itself, so it gets a place from a file, and the
+    // component is made into it here.
+    readonly property Component place: Qt.createComponent(Qt.resolvedUrl("ListPlace.qml"))
+
+    function fill(place: Item, component: Component) {
+        if (!place || !component)
+            return;
+        const item = component.createObject(place) as Item;
+        item.width = Qt.binding(() => place.width);
+    }
 
     ListView {
         id: list
@@ -28,6 +39,10 @@ Item {
         focus: true
         keyNavigationEnabled: true
         highlightMoveDuration: 0
+        header: root.header ? root.place : null
+        footer: root.footer ? root.place : null
+        onHeaderItemChanged: root.fill(list.headerItem, root.header)
+        onFooterItemChanged: root.fill(list.footerItem, root.footer)
         // Rows have different heights; without a few more of them the length would be a guess.
         cacheBuffer: 2000
     }

@@ -136,10 +136,10 @@ const std::vector<Screen>& allScreens() {
         {"new yard", S::Nothing, 1, [](S& s) { return press(s, {"makeYard"}) && at(s, "yardEditPage"); }},
         {"yard", S::Demo, 1, editYard},
         {"yard, bad line", S::Demo, 1, badLine},
-        {"share", S::Demo, 1, [](S& s) { return press(s, {"share"}) && at(s, "sharePage"); }},
+        {"share", S::Demo, 1, [](S& s) { return press(s, {"season", "corner"}) && at(s, "sharePage"); }},
         {"shared", S::Demo, 1,
          [](S& s) {
-             return press(s, {"share", "exact", "mainAction"}) && at(s, "result");
+             return press(s, {"season", "corner", "exact", "mainAction"}) && at(s, "result");
          }},
         {"share, nothing", S::Nothing, 1, [](S& s) { return open(s, Navigator::Share); }},
         {"setup", S::Demo, 1, [](S& s) { return press(s, {"corner"}) && at(s, "setupPage"); }},
@@ -225,7 +225,12 @@ const std::vector<Screen>& allScreens() {
                     press(s, {"keyKeep", "mainAction", "skipRinse"}) && at(s, "answerPage");
          }},
     };
-    return screens;
+    static const std::vector<Screen> all = [] {
+        std::vector<Screen> list = screens;
+        list.insert(list.end(), seasonScreens().begin(), seasonScreens().end());
+        return list;
+    }();
+    return all;
 }
 
 } // namespace halfcup::screens

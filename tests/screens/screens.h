@@ -19,6 +19,12 @@ struct Screen {
 };
 
 const std::vector<Screen>& allScreens();
+const std::vector<Screen>& seasonScreens(); // among them; a file of its own
+
+/// Types into a field, in place of what it holds.
+bool type(Stage& stage, const char* field, const char* text);
+/// After a wash of the most urgent colony: what to treat it with.
+bool toTheChoices(Stage& stage);
 
 /// From Here on with the main actions, so many times.
 bool pressMain(Stage& stage, int times);

@@ -1,0 +1,87 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+
+import QtQuick
+import Halfcup
+import Halfcup.Touch
+
+// One treatment: written down, or as it is kept.
+PageFrame {
+    id: page
+
+    required property App app
+    readonly property TreatmentController treatment: page.app.treatment
+
+    function keep() {
+        if (!page.treatment.keep() && page.treatment.questions.length > 0)
+            page.cover = "questions";
+    }
+
+    objectName: "treatmentPage"
+    context: page.treatment.context
+    title: page.treatment.title
+    demo: page.treatment.demo
+    cornerText: page.treatment.editing ? "" : qsTr("Change")
+    onBackWanted: page.treatment.stopEditing() ? undefined : page.app.navigator.back()
+    onCornerPressed: page.treatment.edit()
+
+    ScrollColumn {
+        anchors.fill: parent
+        visible: page.treatment.editing
+
+        TreatmentForm {
+            width: parent.width
+            treatment: page.treatment
+            onColoniesWanted: page.cover = "colonies"
+        }
+    }
+
+    ScrollColumn {
+        anchors.fill: parent
+        visible: !page.treatment.editing
+
+        TreatmentRecord {
+            width: parent.width
+            treatment: page.treatment
+            onRemoveWanted: page.cover = "remove"
+        }
+    }
+
+    actions: [
+        SideButton {
+            objectName: "didItWork"
+            width: parent.width
+            visible: page.treatment.canTakeOut
+            text: qsTr("Did it work?")
+            onClicked: page.treatment.check()
+        },
+        MainButton {
+            objectName: "mainAction"
+            width: parent.width
+            visible: page.treatment.editing
+            text: qsTr("Keep this record")
+            onClicked: page.keep()
+        },
+        MainButton {
+            objectName: "takenOut"
+            width: parent.width
+            visible: page.treatment.canTakeOut
+            text: qsTr("Taken out today")
+            onClicked: page.treatment.takenOutToday()
+        },
+        MainButton {
+            objectName: "check"
+            width: parent.width
+            visible: !page.treatment.editing && !page.treatment.canTakeOut
+            text: qsTr("Did it work?")
+            onClicked: page.treatment.check()
+        }
+    ]
+
+    sheets: TreatmentSheets {
+        treatment: page.treatment
+        cover: page.cover
+        onClosed: page.cover = ""
+    }
+}
