@@ -33,12 +33,20 @@ ApplicationWindow {
             return "yards/YardsPage.qml";
         case Navigator.YardEdit:
             return "yards/YardEditPage.qml";
+        case Navigator.YardLines:
+            return "yards/YardLinesPage.qml";
         case Navigator.Wash:
             return "wash/WashPage.qml";
         case Navigator.Answer:
             return "answer/AnswerPage.qml";
         case Navigator.Colony:
             return "colony/ColonyPage.qml";
+        case Navigator.Event:
+            return "event/EventPage.qml";
+        case Navigator.OnDay:
+            return "onday/OnDayPage.qml";
+        case Navigator.FirstStart:
+            return "start/FirstStartPage.qml";
         case Navigator.Season:
             return "season/SeasonPage.qml";
         case Navigator.Treat:

@@ -14,6 +14,9 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_wash(services)
     , m_answer(services)
     , m_colony(services)
+    , m_event(services)
+    , m_onDay(services)
+    , m_lines(services)
     , m_season(services)
     , m_treat(services)
     , m_situation(services)
@@ -71,6 +74,8 @@ App::App(Services& services, Messages& messages, QObject* parent)
     connect(&m_share, &ShareController::recordsChanged, &m_here, &HereController::refresh);
     wireTreating();
 
+    wireStory();
+
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state == Qt::ApplicationActive && m_navigator.page() == Navigator::Here)
             m_here.arrive();
@@ -81,6 +86,9 @@ App::App(Services& services, Messages& messages, QObject* parent)
         switch (m_navigator.page()) {
         case Navigator::Here:
             m_here.arrive();
+            break;
+        case Navigator::Colony:
+            m_colony.refresh();
             break;
         case Navigator::Yards:
             m_yards.refresh();
@@ -100,6 +108,42 @@ App::App(Services& services, Messages& messages, QObject* parent)
     });
 }
 
+void App::wireStory() {
+    connect(&m_colony, &ColonyController::newEventWanted, this, [this](const QString& colonyId) {
+        if (m_event.startFor(colonyId))
+            m_navigator.open(Navigator::Event);
+    });
+    connect(&m_colony, &ColonyController::eventWanted, this, [this](const QString& eventId) {
+        if (m_event.open(eventId))
+            m_navigator.open(Navigator::Event);
+    });
+    connect(&m_event, &EventController::left, this, [this] {
+        m_here.refresh();
+        m_navigator.back();
+    });
+    connect(&m_colony, &ColonyController::dayWanted, this, [this](const QString& colonyId) {
+        if (m_onDay.showColony(colonyId))
+            m_navigator.open(Navigator::OnDay);
+    });
+    connect(&m_yards, &YardsController::supersWanted, this, [this](const QString& yardId, bool on) {
+        if (m_event.startForYard(yardId, on ? records::EventKind::SupersOn : records::EventKind::SupersOff))
+            m_navigator.open(Navigator::Event);
+    });
+    connect(&m_yards, &YardsController::dayWanted, this, [this](const QString& yardId) {
+        if (m_onDay.showYard(yardId))
+            m_navigator.open(Navigator::OnDay);
+    });
+    connect(&m_yards, &YardsController::linesWanted, this, [this](const QString& yardId) {
+        if (m_lines.show(yardId))
+            m_navigator.open(Navigator::YardLines);
+    });
+    connect(&m_lines, &LinesController::yardChanged, this, [this] {
+        m_yards.reload();
+        m_here.refresh();
+    });
+    connect(&m_setup, &SetupController::understood, this, [this] { m_navigator.back(); });
+}
+
 void App::beginWash(const QString& colonyId) {
     m_wash.begin(m_here.yardId(), colonyId);
     m_navigator.home();
@@ -114,6 +158,8 @@ void App::start() {
         m_navigator.open(Navigator::Wash);
     else
         m_here.lookAgain();
+    if (m_here.view() == HereController::NoYards && !m_services.settings.readWhatThisIsNot())
+        m_navigator.open(Navigator::FirstStart);
 }
 
 } // namespace halfcup::touch

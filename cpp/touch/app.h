@@ -6,9 +6,12 @@
 #include "touch/check_controller.h"
 #include "touch/choice_controller.h"
 #include "touch/colony_controller.h"
+#include "touch/event_controller.h"
 #include "touch/here_controller.h"
+#include "touch/lines_controller.h"
 #include "touch/messages.h"
 #include "touch/navigator.h"
+#include "touch/on_day_controller.h"
 #include "touch/season_controller.h"
 #include "touch/setup_controller.h"
 #include "touch/share_controller.h"
@@ -32,6 +35,9 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::WashController* wash READ wash CONSTANT)
     Q_PROPERTY(halfcup::touch::AnswerController* answer READ answer CONSTANT)
     Q_PROPERTY(halfcup::touch::ColonyController* colony READ colony CONSTANT)
+    Q_PROPERTY(halfcup::touch::EventController* event READ event CONSTANT)
+    Q_PROPERTY(halfcup::touch::OnDayController* onDay READ onDay CONSTANT)
+    Q_PROPERTY(halfcup::touch::LinesController* lines READ lines CONSTANT)
     Q_PROPERTY(halfcup::touch::SeasonController* season READ season CONSTANT)
     Q_PROPERTY(halfcup::touch::TreatController* treat READ treat CONSTANT)
     Q_PROPERTY(halfcup::touch::SituationController* situation READ situation CONSTANT)
@@ -52,6 +58,9 @@ public:
     WashController* wash() { return &m_wash; }
     AnswerController* answer() { return &m_answer; }
     ColonyController* colony() { return &m_colony; }
+    EventController* event() { return &m_event; }
+    OnDayController* onDay() { return &m_onDay; }
+    LinesController* lines() { return &m_lines; }
     SeasonController* season() { return &m_season; }
     TreatController* treat() { return &m_treat; }
     SituationController* situation() { return &m_situation; }
@@ -63,7 +72,8 @@ public:
     SetupController* setup() { return &m_setup; }
     SourcesController* sources() { return &m_sources; }
 
-    /// Opens the newest draft at its step, where there is one; else the Here page.
+    /// Opens the newest draft at its step, where there is one; else the Here page. Before the first yard,
+    /// once: what the app is not.
     void start();
 
 private:
@@ -73,6 +83,7 @@ private:
     void openTreatment(const QString& treatmentId);
     void openCheck(const QString& treatmentId);
     void openSources(const QString& topic);
+    void wireStory(); // of a colony: its events, its days, its yard's lines
 
     Services& m_services;
     Messages& m_messages;
@@ -81,6 +92,9 @@ private:
     WashController m_wash;
     AnswerController m_answer;
     ColonyController m_colony;
+    EventController m_event;
+    OnDayController m_onDay;
+    LinesController m_lines;
     SeasonController m_season;
     TreatController m_treat;
     SituationController m_situation;

@@ -4,6 +4,8 @@
 
 #include "records/typed_input.h"
 #include "touch/colony_entries.h"
+#include "touch/story.h"
+#include "touch/story_entries.h"
 #include "touch/words.h"
 
 #include <algorithm>
@@ -30,55 +32,59 @@ bool ColonyController::show(const QString& colonyId) {
             return;
         found = true;
         m_colony = *colony;
-        const auto yard = m_services.store.yard(colony->yardId);
-        m_yardName = yard ? QString::fromStdString(yard->name) : QString();
-        m_dueLine.clear();
-        for (const ColonyListModel::Entry& entry :
-             yard ? colonyEntries(m_services, *yard) : QList<ColonyListModel::Entry>())
-            if (entry.colonyId == colonyId)
-                m_dueLine = entry.dueLine;
-        listWashes();
+        read();
     });
     m_problem.clear();
     emit changed();
     return found;
 }
 
-void ColonyController::listWashes() {
-    QList<ChoiceListModel::Entry> entries;
-    for (const records::Sample& sample : m_services.store.samplesOf(m_colony.id)) {
-        const records::Moment at = sampledAt(sample);
-        ChoiceListModel::Entry entry;
-        entry.key = QString::fromStdString(sample.id);
-        const QString when = words::dayAndYear(records::localDate(at));
-        switch (sample.state) {
-        case records::SampleState::Finished: {
-            const StandingWord::Value standing = words::headlineOf(sample);
-            entry.standing = standing;
-            entry.title = words::standing(standing);
-            entry.detail = tr("%1 per 100, %2", "a load and its range")
-                               .arg(words::load(sample.answer ? sample.answer->loadQ50 : 0),
-                                    sample.answer ? words::loadRange(*sample.answer) : QString());
-            break;
-        }
-        case records::SampleState::Draft:
-            entry.title = tr("Not finished");
-            entry.detail = tr("waits at: %1").arg(words::step(sample.step));
-            break;
-        case records::SampleState::Abandoned:
-            entry.title = tr("Abandoned");
-            entry.detail = tr("left at: %1").arg(words::step(sample.step));
-            break;
-        }
-        entry.note =
-            tr("%1, %2", "date, method").arg(when, words::method(QString::fromStdString(sample.method)));
-        entries.append(entry);
-    }
-    m_washes.setEntries(entries);
+void ColonyController::refresh() {
+    if (!m_colony.id.empty())
+        show(colonyId());
+}
+
+void ColonyController::read() {
+    const auto yard = m_services.store.yard(m_colony.yardId);
+    m_yardName = yard ? QString::fromStdString(yard->name) : QString();
+    m_dueLine.clear();
+    for (const ColonyListModel::Entry& entry :
+         yard ? colonyEntries(m_services, *yard) : QList<ColonyListModel::Entry>())
+        if (entry.colonyId == colonyId())
+            m_dueLine = entry.dueLine;
+    const records::ColonyState state =
+        records::stateOn(m_colony, m_services.store.eventsOf(m_colony.id), m_services.today());
+    m_alive = state.alive();
+    m_stateLine = story::stateLine(m_services, state);
+    m_story.setEntries(storyEntries(m_services, m_colony));
 }
 
 void ColonyController::wash() {
-    emit washWanted(QString::fromStdString(m_colony.id));
+    emit washWanted(colonyId());
+}
+
+void ColonyController::treat() {
+    emit treatWanted(colonyId());
+}
+
+void ColonyController::tellEvent() {
+    emit newEventWanted(colonyId());
+}
+
+void ColonyController::openDay() {
+    emit dayWanted(colonyId());
+}
+
+void ColonyController::openStory(const QString& key) {
+    const qsizetype dash = key.indexOf(u'-');
+    const QString kind = key.left(dash);
+    const QString id = key.mid(dash + 1);
+    if (kind == QLatin1String("wash"))
+        openWash(id);
+    else if (kind == QLatin1String("event"))
+        emit eventWanted(id);
+    else if (kind == QLatin1String("treatment"))
+        emit treatmentWanted(id);
 }
 
 void ColonyController::openWash(const QString& sampleId) {

@@ -10,7 +10,7 @@
 
 namespace halfcup::touch {
 
-/// One colony and its washes.
+/// One colony and its story: washes, treatments and what else happened, newest first.
 class ColonyController : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -19,9 +19,11 @@ class ColonyController : public QObject {
     Q_PROPERTY(QString yardName READ yardName NOTIFY changed)
     Q_PROPERTY(QString label READ label NOTIFY changed) // "4"
     Q_PROPERTY(bool demo READ isDemo NOTIFY changed)
+    Q_PROPERTY(bool alive READ isAlive NOTIFY changed) // neither dead nor put into another
     Q_PROPERTY(QString dueLine READ dueLine NOTIFY changed)
-    Q_PROPERTY(
-        halfcup::touch::ChoiceListModel* washes READ washes CONSTANT) // newest first, abandoned ones too
+    Q_PROPERTY(QString stateLine READ stateLine NOTIFY changed) // "Supers on since 3 May, capped brood"
+    /// Abandoned washes too. Keys: "wash-<id>", "event-<id>", "treatment-<id>".
+    Q_PROPERTY(halfcup::touch::ChoiceListModel* story READ story CONSTANT)
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
 public:
     ColonyController(Services& services, QObject* parent = nullptr);
@@ -30,14 +32,21 @@ public:
     QString yardName() const { return m_yardName; }
     QString label() const;
     bool isDemo() const { return m_colony.demo; }
+    bool isAlive() const { return m_alive; }
     QString dueLine() const { return m_dueLine; }
-    ChoiceListModel* washes() { return &m_washes; }
+    QString stateLine() const { return m_stateLine; }
+    ChoiceListModel* story() { return &m_story; }
     QString problem() const { return m_problem; }
+    QString colonyId() const { return QString::fromStdString(m_colony.id); }
 
     bool show(const QString& colonyId);
+    void refresh(); // reads the store again; nothing where no colony was shown yet
 
     Q_INVOKABLE void wash();
-    Q_INVOKABLE void openWash(const QString& sampleId);
+    Q_INVOKABLE void treat();
+    Q_INVOKABLE void tellEvent(); // something happened
+    Q_INVOKABLE void openDay();   // what was so on a day
+    Q_INVOKABLE void openStory(const QString& key);
     Q_INVOKABLE bool rename(const QString& label);
 
 signals:
@@ -45,15 +54,23 @@ signals:
     void washWanted(const QString& colonyId);
     void draftWanted(const QString& sampleId);
     void answerWanted(const QString& sampleId);
+    void treatWanted(const QString& colonyId);
+    void treatmentWanted(const QString& treatmentId);
+    void newEventWanted(const QString& colonyId);
+    void eventWanted(const QString& eventId);
+    void dayWanted(const QString& colonyId);
 
 private:
-    void listWashes();
+    void openWash(const QString& sampleId);
+    void read();
 
     Services& m_services;
     records::Colony m_colony;
     QString m_yardName;
     QString m_dueLine;
-    ChoiceListModel m_washes;
+    QString m_stateLine;
+    bool m_alive = true;
+    ChoiceListModel m_story;
     QString m_problem;
 };
 

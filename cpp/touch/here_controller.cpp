@@ -3,6 +3,7 @@
 #include "touch/here_controller.h"
 
 #include "place/yards.h"
+#include "season/bee_year.h"
 #include "touch/colony_entries.h"
 #include "touch/words.h"
 
@@ -133,6 +134,7 @@ void HereController::recognise(const place::Stamp& stamp) {
         if (!m_pickedByHand)
             m_yardId = QString::fromStdString(here->id);
         m_view = AtYard;
+        keepVisit(here->id);
         return;
     }
     if (m_pickedByHand) {
@@ -158,6 +160,30 @@ void HereController::recognise(const place::Stamp& stamp) {
             add(*nearest);
     }
     m_yardChoices.setEntries(choices);
+}
+
+// The first visit of the bee year says from when its first wash is due; one in midwinter does not, and so is
+// not kept.
+void HereController::keepVisit(const records::RecordId& yardId) {
+    const auto yard = std::ranges::find(m_yards, yardId, &records::Yard::id);
+    if (yard == m_yards.end())
+        return;
+    season::YardYear year = season::yardYear(*yard);
+    year.firstWashFrom.reset();
+    const records::Date today = m_services.today();
+    if (season::firstWash(year, today).known)
+        return;
+    year.visitedOn = today;
+    if (!season::firstWash(year, today).known)
+        return;
+    m_services.kept([&] {
+        auto kept = m_services.store.yard(yardId);
+        if (!kept)
+            return;
+        kept->visitedOn = today;
+        m_services.store.save(*kept);
+        *yard = *kept;
+    });
 }
 
 QString HereController::lastYard() const {

@@ -74,6 +74,7 @@ signals:
 private:
     void usePosition();
     void recognise(const place::Stamp& stamp);
+    void keepVisit(const records::RecordId& yardId);
     QString lastYard() const;
     void readYard();
 

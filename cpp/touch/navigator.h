@@ -16,7 +16,27 @@ class Navigator : public QObject {
     Q_PROPERTY(Page page READ page NOTIFY pageChanged)
     Q_PROPERTY(bool canGoBack READ canGoBack NOTIFY pageChanged)
 public:
-    enum Page { Here, Yards, YardEdit, Wash, Answer, Colony, Season, Treat, Situation, Choice, Treatment, Check, Share, Setup, Sources };
+    enum Page {
+        Here,
+        Yards,
+        YardEdit,
+        YardLines,
+        Wash,
+        Answer,
+        Colony,
+        Event,
+        OnDay,
+        FirstStart,
+        Season,
+        Treat,
+        Situation,
+        Choice,
+        Treatment,
+        Check,
+        Share,
+        Setup,
+        Sources,
+    };
     Q_ENUM(Page)
 
     using QObject::QObject;

@@ -3,6 +3,7 @@
 #include "touch/setup_controller.h"
 
 #include "records/shake.h"
+#include "touch/page_text.h"
 #include "touch/words.h"
 
 #include <QCoreApplication>
@@ -92,6 +93,19 @@ QString SetupController::databaseLine() const {
 
 QString SetupController::versionLine() const {
     return tr("Halfcup %1").arg(QCoreApplication::applicationVersion());
+}
+
+QString SetupController::whatThisIsNot() const {
+    return pageForScreen(QStringLiteral("what-this-is-not"));
+}
+
+QString SetupController::whatThisIsNotTitle() const {
+    return pageTitle(QStringLiteral("what-this-is-not"));
+}
+
+void SetupController::understoodWhatThisIsNot() {
+    m_services.kept([&] { m_services.settings.setReadWhatThisIsNot(true); });
+    emit understood();
 }
 
 void SetupController::refreshScoops() {

@@ -25,6 +25,9 @@ class SetupController : public QObject {
     Q_PROPERTY(halfcup::touch::ChoiceListModel* scoops READ scoops CONSTANT) // the usual scoop
     Q_PROPERTY(QString databaseLine READ databaseLine CONSTANT)              // where the records lie
     Q_PROPERTY(QString versionLine READ versionLine CONSTANT)
+    Q_PROPERTY(QString whatThisIsNot READ whatThisIsNot CONSTANT) // Markdown, for the page of the first start
+    Q_PROPERTY(bool knowsWhatThisIsNot READ knowsWhatThisIsNot NOTIFY changed) // that page was read before
+    Q_PROPERTY(QString whatThisIsNotTitle READ whatThisIsNotTitle CONSTANT)
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
 public:
     SetupController(Services& services, QObject* parent = nullptr);
@@ -42,15 +45,20 @@ public:
     ChoiceListModel* scoops() { return &m_scoops; }
     QString databaseLine() const;
     QString versionLine() const;
+    QString whatThisIsNot() const;
+    bool knowsWhatThisIsNot() const { return m_services.settings.readWhatThisIsNot(); }
+    QString whatThisIsNotTitle() const;
     QString problem() const { return m_problem; }
 
     Q_INVOKABLE void shakeLonger();  // by 10 s, up to 180
     Q_INVOKABLE void shakeShorter(); // by 10 s, down to 20
     Q_INVOKABLE void chooseScoop(const QString& key);
     Q_INVOKABLE bool typePositionSource(const QString& text);
+    Q_INVOKABLE void understoodWhatThisIsNot(); // it is not shown by itself again
 
 signals:
     void changed();
+    void understood();
 
 private:
     void refreshScoops();

@@ -3,6 +3,7 @@
 #include "touch/wash_controller.h"
 
 #include "records/judgement.h"
+#include "season/lines.h"
 #include "touch/colony_entries.h"
 #include "touch/words.h"
 
@@ -284,8 +285,11 @@ void WashController::finish(bool withSecondRinse) {
     const auto second = withSecondRinse ? std::optional<std::int64_t>{m_secondRinse.mites()} : std::nullopt;
     const bool done = m_services.kept([&] {
         const auto yard = m_services.store.yard(m_sample.yardId);
-        m_sample.answer =
-            records::answerOf(m_sample, m_count.mites(), second, yard ? yard->lines : records::Lines{});
+        // The lines in force on the day of the scoop, where it was scooped.
+        const records::Lines lines =
+            yard ? season::linesOn(*yard, records::localDate(sampledAt(m_sample)), m_services.handbook)
+                 : records::Lines{};
+        m_sample.answer = records::answerOf(m_sample, m_count.mites(), second, lines);
         m_sample.state = records::SampleState::Finished;
         resolveStamp(true);
         m_sample.step = method().steps.back();

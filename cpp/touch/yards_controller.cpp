@@ -4,6 +4,7 @@
 
 #include "records/typed_input.h"
 #include "season/natural_order.h"
+#include "touch/lines_controller.h"
 #include "touch/words.h"
 
 #include <QRegularExpression>
@@ -35,12 +36,7 @@ QString YardsController::treatLine() const {
 }
 
 QString YardsController::treatLineSource() const {
-    if (m_yard.lines.treatSource == "own")
-        return tr("Set by you.");
-    const handbook::Entry* entry = m_services.handbook.find(m_yard.lines.treatSource);
-    return entry ? tr("%1: %2", "a value's title and source")
-                       .arg(QString::fromStdString(entry->title), QString::fromStdString(entry->source))
-                 : tr("From another version: %1").arg(QString::fromStdString(m_yard.lines.treatSource));
+    return lineSource(m_services, m_yard.lines);
 }
 
 QString YardsController::ownLine() const {
@@ -109,6 +105,26 @@ void YardsController::edit(const QString& yardId) {
     emit editWanted();
 }
 
+void YardsController::reload() {
+    m_services.kept([&] {
+        if (const auto kept = m_services.store.yard(m_yard.id))
+            m_yard = *kept;
+    });
+    emit changed();
+}
+
+void YardsController::supersForAll(bool on) {
+    emit supersWanted(yardId(), on);
+}
+
+void YardsController::openDay() {
+    emit dayWanted(yardId());
+}
+
+void YardsController::openLines() {
+    emit linesWanted(yardId());
+}
+
 void YardsController::useThisPlace() {
     if (const auto stamp = m_services.position.best())
         m_yard.position = records::Position{stamp->latitudeDeg, stamp->longitudeDeg, stamp->accuracyM};
@@ -124,7 +140,17 @@ bool YardsController::fail(const QString& problem) {
 }
 
 bool YardsController::save(const QString& name, const QString& treatLine, const QString& ownLine) {
-    records::Yard changed = m_yard;
+    return write(m_yard, name, treatLine, ownLine);
+}
+
+bool YardsController::write(records::Yard changed, const QString& name, const QString& treatLine,
+                            const QString& ownLine) {
+    m_services.kept([&] { // written elsewhere while this page was open
+        if (const auto kept = m_services.store.yard(m_yard.id)) {
+            changed.visitedOn = kept->visitedOn;
+            changed.lineRegion = kept->lineRegion;
+        }
+    });
     const QString trimmed = name.trimmed();
     if (const auto problem = records::checkName(trimmed.toStdString()))
         return fail(words::problem(*problem, tr("The yard's name"), 0, records::longestName));

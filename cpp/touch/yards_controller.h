@@ -24,6 +24,11 @@ class YardsController : public QObject {
     Q_PROPERTY(QString treatLineSource READ treatLineSource NOTIFY
                    changed)                                 // "The trade's rule: ..., common practice"
     Q_PROPERTY(QString ownLine READ ownLine NOTIFY changed) // "" where there is none
+    Q_PROPERTY(QString followedLine READ followedLine NOTIFY changed) // "Followed: Ontario. Today 3 per 100"
+    Q_PROPERTY(QString turnDate READ turnDate NOTIFY changed) // the keeper's own; "" where there is none
+    Q_PROPERTY(QString turnDateHint READ turnDateHint NOTIFY changed) // what holds then, and why
+    Q_PROPERTY(QString firstWash READ firstWash NOTIFY changed)
+    Q_PROPERTY(QString firstWashHint READ firstWashHint NOTIFY changed)
     Q_PROPERTY(QString positionLine READ positionLine NOTIFY
                    changed) // "48.11730 N 11.51667 E, within 6 m", "No position yet"
     Q_PROPERTY(QString coloniesLine READ coloniesLine NOTIFY changed) // "9 colonies: 1, 2, 3, 4 ..."
@@ -38,11 +43,17 @@ public:
     QString treatLine() const;
     QString treatLineSource() const;
     QString ownLine() const;
+    QString followedLine() const;
+    QString turnDate() const;
+    QString turnDateHint() const;
+    QString firstWash() const;
+    QString firstWashHint() const;
     QString positionLine() const;
     QString coloniesLine() const;
     QString problem() const { return m_problem; }
 
     void refresh();
+    void reload();   // the yard being edited was changed on another page
     void startNew(); // takes the present position where there is one
 
     Q_INVOKABLE void makeNew();
@@ -50,6 +61,13 @@ public:
     Q_INVOKABLE void useThisPlace(); // the present position becomes the yard's
     /// Writes name and lines; false and problem where something typed cannot be.
     Q_INVOKABLE bool save(const QString& name, const QString& treatLine, const QString& ownLine);
+    /// The same with the two days that come every year; an empty one is the usual one again.
+    Q_INVOKABLE bool saveAll(const QString& name, const QString& treatLine, const QString& ownLine,
+                             const QString& turnDate, const QString& firstWash);
+    // For all colonies of the yard being edited.
+    Q_INVOKABLE void supersForAll(bool on);
+    Q_INVOKABLE void openDay();
+    Q_INVOKABLE void openLines();
     /// Adds colonies: one label ("B12") or a run of numbers ("1-8"). Saves a new yard first.
     Q_INVOKABLE bool addColonies(const QString& labels);
 
@@ -57,9 +75,14 @@ signals:
     void changed();
     void editWanted();
     void saved(const QString& yardId);
+    void supersWanted(const QString& yardId, bool on);
+    void dayWanted(const QString& yardId);
+    void linesWanted(const QString& yardId);
 
 private:
     bool fail(const QString& problem);
+    bool write(records::Yard changed, const QString& name, const QString& treatLine, const QString& ownLine);
+    QString yardId() const { return QString::fromStdString(m_yard.id); }
 
     Services& m_services;
     ChoiceListModel m_yards;

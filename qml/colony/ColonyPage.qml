@@ -6,7 +6,7 @@ import QtQuick
 import Halfcup
 import Halfcup.Touch
 
-// One colony: what is due, and its washes.
+// One colony: what is due, how it stands, and its story.
 PageFrame {
     id: page
 
@@ -18,14 +18,22 @@ PageFrame {
     title: page.colony.title
     subtitle: page.colony.dueLine
     demo: page.colony.demo
-    cornerText: qsTr("Name")
+    cornerText: qsTr("On a day")
     onBackWanted: page.app.navigator.back()
-    onCornerPressed: page.cover = "name"
+    onCornerPressed: page.colony.openDay()
 
     ScrollList {
         anchors.fill: parent
-        visible: page.colony.washes.count > 0
-        model: page.colony.washes
+        model: page.colony.story
+
+        header: ColonyHead {
+            colony: page.colony
+        }
+
+        footer: ColonyFoot {
+            colony: page.colony
+            onNameWanted: page.cover = "name"
+        }
 
         delegate: ChoiceRow {
             id: row
@@ -37,25 +45,19 @@ PageFrame {
             required note
             required standing
 
-            objectName: "wash-" + row.index
+            objectName: "story-" + row.index
             showsStanding: true
-            ruled: row.index < page.colony.washes.count - 1
-            onClicked: page.colony.openWash(row.key)
+            ruled: row.index < page.colony.story.count - 1
+            onClicked: page.colony.openStory(row.key)
         }
-    }
-
-    PlainText {
-        width: parent.width
-        visible: page.colony.washes.count === 0
-        text: qsTr("No wash yet.")
     }
 
     actions: MainButton {
         objectName: "mainAction"
         width: parent.width
         focus: true
-        text: qsTr("Wash this colony")
-        onClicked: page.colony.wash()
+        text: page.colony.alive ? qsTr("Wash this colony") : qsTr("Back")
+        onClicked: page.colony.alive ? page.colony.wash() : page.app.navigator.back()
     }
 
     sheets: Sheet {

@@ -18,6 +18,7 @@ Column {
     property alias inputMethodHints: field.inputMethodHints
     property alias maximumLength: field.maximumLength
 
+    signal typed // with every key
     signal edited
     signal accepted
 
@@ -42,6 +43,7 @@ Column {
         font.family: Look.fontFamily
         font.pixelSize: Look.buttonSize
         selectByMouse: true
+        onTextEdited: root.typed()
         onEditingFinished: root.edited()
         onAccepted: root.accepted()
 

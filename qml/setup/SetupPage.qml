@@ -100,6 +100,13 @@ PageFrame {
             }
         }
 
+        SideButton {
+            objectName: "whatThisIsNot"
+            width: parent.width
+            text: page.setup.whatThisIsNotTitle
+            onClicked: page.app.navigator.open(Navigator.FirstStart)
+        }
+
         FactRow {
             width: parent.width
             title: page.setup.versionLine

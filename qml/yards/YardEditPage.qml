@@ -19,7 +19,7 @@ PageFrame {
     onBackWanted: page.app.navigator.back()
 
     function save(): bool {
-        return page.yards.save(name.text, treatLine.text, ownLine.text);
+        return page.yards.saveAll(name.text, treatLine.text, ownLine.text, year.turnDate, year.firstWash);
     }
 
     ScrollColumn {
@@ -59,6 +59,13 @@ PageFrame {
             yards: page.yards
         }
 
+        YardForAll {
+            width: parent.width
+            visible: !page.yards.isNew
+            yards: page.yards
+            onLeaving: go => page.save() ? go() : undefined
+        }
+
         LabelledField {
             id: treatLine
 
@@ -79,6 +86,27 @@ PageFrame {
             fieldName: "ownLine"
             inputMethodHints: Qt.ImhFormattedNumbersOnly
             text: page.yards.ownLine
+        }
+
+        PlainText {
+            objectName: "followedLine"
+            width: parent.width
+            text: page.yards.followedLine
+        }
+
+        SideButton {
+            objectName: "yardLines"
+            width: parent.width
+            visible: !page.yards.isNew
+            text: qsTr("Lines through the year")
+            onClicked: page.save() ? page.yards.openLines() : undefined
+        }
+
+        YardYear {
+            id: year
+
+            width: parent.width
+            yards: page.yards
         }
     }
 
