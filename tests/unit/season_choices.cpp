@@ -255,6 +255,16 @@ private slots:
         QVERIFY(placeOf(list, "formic-acid") > placeOf(list, "amitraz"));
     }
 
+    void amongEqualsThatInTimeStandsFirst() {
+        Situation s = calm();
+        s.from = {2026, 8,
+                  12}; // formic acid, 7 days, is late; oxalic acid, once, is not, and asks for care too
+        const auto list = choices(s, book());
+        QCOMPARE(list[placeOf(list, "formic-acid")].verdict, Verdict::WithCare);
+        QCOMPARE(list[placeOf(list, "oxalic-acid")].verdict, Verdict::WithCare);
+        QVERIFY(placeOf(list, "oxalic-acid") < placeOf(list, "formic-acid"));
+    }
+
     void widespreadResistanceAsksForCare() {
         for (const char* id : {"tau-fluvalinate", "flumethrin", "coumaphos"})
             QVERIFY(reasonIn(choiceIn(calm(), id), Verdict::WithCare, "resist"));
@@ -364,11 +374,12 @@ private slots:
         s.adultBees = bees;
         const auto list = choices(s, book());
         QCOMPARE(list.size(), known);
-        Verdict before = Verdict::Fits;
+        std::pair before{Verdict::Fits, ChoiceKind::Substance};
         for (const Choice& choice : list) {
             QVERIFY(!choice.name.empty() && !choice.reasons.empty());
-            QVERIFY(choice.verdict >= before); // those that fit first
-            before = choice.verdict;
+            const std::pair now{choice.verdict, choice.kind};
+            QVERIFY(now >= before); // those that fit first, and substances before measures
+            before = now;
             QCOMPARE(choice.verdict, std::ranges::max(choice.reasons, {}, &Reason::verdict).verdict);
             QCOMPARE(choice.reasons.front().verdict, choice.verdict);
             for (const Reason& reason : choice.reasons) {

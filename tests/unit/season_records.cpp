@@ -215,6 +215,15 @@ private slots:
         QVERIFY(less.brood == Brood::NotKnown);
         QCOMPARE(less.adultBees, (std::optional{beesOnFrames(5, book())})); // the weakest
         QVERIFY(problemsOf(less).empty());
+        const std::vector turned{colonies[1], colonies[0]};
+        QCOMPARE(of(turned, {2026, 5, 18}).adultBees, less.adultBees);
+        events.push_back(happened("2", EventKind::Dead, {2026, 5, 10})); // the dead are not asked
+        const Situation alive = of(colonies, {2026, 5, 18});
+        QCOMPARE(alive.adultBees, (std::optional{beesOnFrames(10, book())}));
+        QCOMPARE(alive.supersOn, std::optional{false});
+        std::vector taken = treatments;
+        taken.front().treatment.removed = true; // entered by mistake
+        QVERIFY(situationOf(yardAt(53), colonies, events, taken, {2026, 5, 18}, book()).past.empty());
     }
 
     /// Worker cells are capped 8 to 9 days after the egg (textbook, from memory): "no brood" seen at
