@@ -2,11 +2,21 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/choice_list_model.h"
 
+#include <algorithm>
+
 namespace halfcup::touch {
 
 void ChoiceListModel::setEntries(QList<Entry> entries) {
     if (entries == m_entries)
         return; // nothing to repaint
+    const auto sameKeys = [&] {
+        return std::ranges::equal(entries, m_entries, {}, &Entry::key, &Entry::key);
+    };
+    if (!entries.isEmpty() && sameKeys()) { // the rows stay, so that nothing jumps under the finger
+        m_entries = std::move(entries);
+        emit dataChanged(index(0), index(count() - 1));
+        return;
+    }
     beginResetModel();
     m_entries = std::move(entries);
     endResetModel();

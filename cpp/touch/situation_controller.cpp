@@ -58,6 +58,26 @@ QString noteOf(const std::optional<records::Date>& latest, int known, std::size_
     return SituationController::tr("written down on %1").arg(words::dayAndYear(*latest));
 }
 
+/// Whether a look into the hive is still to be gone by.
+template <class T>
+bool holds(const records::Since<T>& fact, int days, const records::Date& on) {
+    return records::daysBetween(fact.day, on) <= days;
+}
+
+bool holds(const records::Since<Brood>& seen, const records::Date& on) {
+    switch (seen.value) {
+    case Brood::None:
+        return holds(seen, season::noBroodHoldsDays, on);
+    case Brood::OpenOnly:
+        return holds(seen, season::openBroodHoldsDays, on);
+    case Brood::Capped:
+        return true;
+    case Brood::NotKnown:
+        break;
+    }
+    return false;
+}
+
 } // namespace
 
 SituationController::SituationController(Services& services, QObject* parent)
@@ -115,12 +135,20 @@ void SituationController::readState() {
         remember(state.brood, broodDay, brood);
         remember(state.floor, floorDay, floor);
         if (!m_scope.wholeYard && state.frames) {
-            m_frames = QLocale().toString(state.frames->value, 'g', 4);
-            m_framesNote = noteOf(state.frames->day, 1, 1);
+            const QString kept = QLocale().toString(state.frames->value, 'g', 4);
+            if (holds(*state.frames, season::strengthHoldsDays, m_scope.from)) {
+                m_frames = kept;
+                m_framesNote = noteOf(state.frames->day, 1, 1);
+            } else {
+                m_framesNote = tr("%1 on %2: too long ago to go by", "frames, day")
+                                   .arg(kept, words::dayAndYear(state.frames->day));
+            }
         }
     }
     m_supersNote = noteOf(supersDay, supers, m_scope.colonies.size());
     m_broodNote = noteOf(broodDay, brood, m_scope.colonies.size());
+    if (m_brood == Brood::NotKnown && broodDay)
+        m_broodNote = tr("%1; look again", "what is written down").arg(m_broodNote);
     m_floorNote = noteOf(floorDay, floor, m_scope.colonies.size());
     listOptions();
 }
@@ -222,12 +250,13 @@ std::vector<ColonyEvent> SituationController::newEvents(const std::optional<doub
             (!state.supersOn || state.supersOn->value != *m_supersOn))
             add(*m_supersOn ? EventKind::SupersOn : EventKind::SupersOff);
         if (m_brood != Brood::NotKnown && m_brood != before.brood &&
-            (!state.brood || state.brood->value != m_brood))
+            (!state.brood || state.brood->value != m_brood || !holds(*state.brood, m_scope.from)))
             add(EventKind::Brood).brood = m_brood;
         if (m_floor != Floor::NotKnown && m_floor != before.floor &&
             (!state.floor || state.floor->value != m_floor))
             add(EventKind::Floor).floor = m_floor;
-        if (frames && (!state.frames || state.frames->value != *frames))
+        if (frames && (!state.frames || state.frames->value != *frames ||
+                       !holds(*state.frames, season::strengthHoldsDays, m_scope.from)))
             add(EventKind::Strength).frames = *frames;
     }
     return events;

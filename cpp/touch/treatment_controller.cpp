@@ -4,6 +4,7 @@
 
 #include "handbook/measure.h"
 #include "handbook/substance.h"
+#include "season/natural_order.h"
 #include "touch/treatment_questions.h"
 #include "touch/words.h"
 
@@ -90,6 +91,9 @@ void TreatmentController::readYard(const records::RecordId& yardId) {
             if (std::ranges::none_of(m_candidates, [&](const auto& colony) { return colony.id == id; }))
                 if (const auto colony = m_services.store.colony(id))
                     m_candidates.push_back(*colony);
+    });
+    std::ranges::sort(m_candidates, [](const records::Colony& a, const records::Colony& b) {
+        return season::naturalOrder(a.label, b.label) < 0;
     });
 }
 

@@ -47,6 +47,14 @@ Item {
         cacheBuffer: 2000
     }
 
+    // What stands before the rows grows when it is made: the top is still shown.
+    Connections {
+        target: list.headerItem
+        function onHeightChanged() {
+            list.positionViewAtBeginning();
+        }
+    }
+
     ScrollHint {
         id: hint
 

@@ -23,11 +23,6 @@ PageFrame {
         anchors.fill: parent
         spacing: Look.margin
 
-        ProblemText {
-            width: parent.width
-            text: page.situation.problem
-        }
-
         DayField {
             width: parent.width
             label: qsTr("From")
@@ -83,11 +78,18 @@ PageFrame {
         }
     }
 
-    actions: MainButton {
-        objectName: "mainAction"
-        width: parent.width
-        text: qsTr("Keep")
-        detail: qsTr("and see what fits")
-        onClicked: page.situation.keep()
-    }
+    // What is wrong stands beside the button that found it, wherever the page is scrolled to.
+    actions: [
+        ProblemText {
+            width: parent.width
+            text: page.situation.problem
+        },
+        MainButton {
+            objectName: "mainAction"
+            width: parent.width
+            text: qsTr("Keep")
+            detail: qsTr("and see what fits")
+            onClicked: page.situation.keep()
+        }
+    ]
 }

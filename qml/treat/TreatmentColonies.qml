@@ -16,20 +16,19 @@ Sheet {
 
     title: qsTr("Which colonies get it?")
     sentence: sheet.treatment.coloniesLine
-    actions: [
-        SideButton {
-            objectName: "allColonies"
-            width: parent.width
-            text: qsTr("All of them")
-            onClicked: sheet.treatment.pickAllColonies()
-        },
-        MainButton {
-            objectName: "coloniesDone"
-            width: parent.width
-            text: qsTr("Done")
-            onClicked: sheet.done()
-        }
-    ]
+    actions: MainButton {
+        objectName: "coloniesDone"
+        width: parent.width
+        text: qsTr("Done")
+        onClicked: sheet.done()
+    }
+
+    SideButton {
+        objectName: "allColonies"
+        width: parent.width
+        text: qsTr("All of them")
+        onClicked: sheet.treatment.pickAllColonies()
+    }
 
     Repeater {
         id: rows

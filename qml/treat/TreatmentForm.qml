@@ -16,11 +16,6 @@ Column {
 
     spacing: Look.margin
 
-    ProblemText {
-        width: parent.width
-        text: root.treatment.problem
-    }
-
     SideButton {
         objectName: "pickColonies"
         width: parent.width

@@ -48,13 +48,11 @@ PageFrame {
         }
     }
 
+    // What is wrong stands beside the button that found it, wherever the page is scrolled to.
     actions: [
-        SideButton {
-            objectName: "didItWork"
+        ProblemText {
             width: parent.width
-            visible: page.treatment.canTakeOut
-            text: qsTr("Did it work?")
-            onClicked: page.treatment.check()
+            text: page.treatment.editing ? page.treatment.problem : ""
         },
         MainButton {
             objectName: "mainAction"

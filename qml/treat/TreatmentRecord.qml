@@ -14,7 +14,7 @@ Column {
 
     signal removeWanted
 
-    spacing: Look.margin
+    spacing: Look.gap
 
     PlainText {
         objectName: "statusLine"
@@ -39,6 +39,14 @@ Column {
             required detail
             required note
         }
+    }
+
+    SideButton {
+        objectName: "didItWork"
+        width: parent.width
+        visible: root.treatment.canTakeOut
+        text: qsTr("Did it work?")
+        onClicked: root.treatment.check()
     }
 
     SideButton {
