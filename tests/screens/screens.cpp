@@ -136,7 +136,10 @@ const std::vector<Screen>& allScreens() {
         {"new yard", S::Nothing, 1, [](S& s) { return press(s, {"makeYard"}) && at(s, "yardEditPage"); }},
         {"yard", S::Demo, 1, editYard},
         {"yard, bad line", S::Demo, 1, badLine},
-        {"share", S::Demo, 1, [](S& s) { return press(s, {"season", "corner"}) && at(s, "sharePage"); }},
+        {"share", S::Demo, 1,
+         [](S& s) {
+             return press(s, {"season", "corner"}) && at(s, "sharePage");
+         }},
         {"shared", S::Demo, 1,
          [](S& s) {
              return press(s, {"season", "corner", "exact", "mainAction"}) && at(s, "result");
@@ -147,7 +150,7 @@ const std::vector<Screen>& allScreens() {
         {"figure page", S::Demo, 1, figurePage},
         {"cautions page", S::Demo, 1, cautionsPage},
         {"colony", S::Demo, 1, openColony},
-        {"colony, name", S::Demo, 1, [](S& s) { return openColony(s) && press(s, {"corner"}); }},
+        {"colony, name", S::Demo, 1, [](S& s) { return openColony(s) && press(s, {"changeName"}); }},
         {"wash: safety", S::Demo, 1, [](S& s) { return pressMain(s, 1) && at(s, "safetyStep"); }},
         {"wash: colony", S::Demo, 1,
          [](S& s) { return pressMain(s, 1) && press(s, {"back"}) && at(s, "colonyStep"); }},
@@ -228,6 +231,7 @@ const std::vector<Screen>& allScreens() {
     static const std::vector<Screen> all = [] {
         std::vector<Screen> list = screens;
         list.insert(list.end(), seasonScreens().begin(), seasonScreens().end());
+        list.insert(list.end(), storyScreens().begin(), storyScreens().end());
         return list;
     }();
     return all;

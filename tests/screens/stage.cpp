@@ -21,10 +21,16 @@ Stage::Stage(Records records, QSize size)
     touch::ProgramOptions options;
     options.databasePath = m_folder.filePath(QStringLiteral("halfcup.db"));
     options.windowSize = size;
-    options.makeSource = [](const QString&) { return std::make_unique<place::ScriptedPositionSource>(); };
+    options.makeSource = [this](const QString&) {
+        auto source = std::make_unique<place::ScriptedPositionSource>();
+        source->setFixesOnStart(m_fixes);
+        return source;
+    };
     m_program = std::make_unique<touch::Program>(m_device.platform, options);
     if (records == Demo && !app().share()->loadDemo())
         throw std::runtime_error(app().share()->result().toStdString());
+    if (records == Nothing)
+        m_program->services().settings.setReadWhatThisIsNot(true);
     if (!m_program->show())
         throw std::runtime_error("The pages could not be loaded.");
     if (!QTest::qWaitForWindowExposed(window()))
@@ -34,6 +40,25 @@ Stage::Stage(Records records, QSize size)
 
 void Stage::resize(QSize size) {
     window()->resize(size);
+    settle();
+}
+
+void Stage::standAt(double latitudeDeg, double longitudeDeg) {
+    const std::int64_t now = m_device.clock->now().utcMs;
+    m_fixes.clear();
+    for (int i = 0; i < 15; ++i) {
+        place::Fix fix;
+        fix.latitudeDeg = latitudeDeg;
+        fix.longitudeDeg = longitudeDeg;
+        fix.accuracyM = 6.0;
+        fix.takenAtUtcMs = now;
+        fix.receiverUtcMs = now - 15 + i;
+        fix.source = "demo";
+        m_fixes.push_back(fix);
+    }
+    m_program->services().position.useSource(
+        QStringLiteral("place %1").arg(++m_places)); // another one each time
+    app().here()->lookAgain();
     settle();
 }
 

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "device/fake/fake_platform.h"
+#include "place/fix.h"
 #include "touch/program.h"
 
 #include <QImage>
@@ -11,6 +12,7 @@
 #include <QTemporaryDir>
 
 #include <memory>
+#include <vector>
 
 namespace halfcup::screens {
 
@@ -18,7 +20,11 @@ namespace halfcup::screens {
 /// and a hand that touches what it finds by name, as a keeper would: where it is drawn, through the window.
 class Stage {
 public:
-    enum Records { Nothing, Demo };
+    enum Records {
+        Nothing, // no records; the page of the first start was read
+        Demo,
+        FirstStart, // as it comes from the store
+    };
     explicit Stage(Records records, QSize size = {360, 740});
 
     touch::App& app() { return m_program->app(); }
@@ -28,6 +34,8 @@ public:
     const touch::Look& look() { return m_program->look(); }
 
     void resize(QSize size);
+    /// From now on the receiver says that the phone is here; asks for it at once.
+    void standAt(double latitudeDeg, double longitudeDeg);
     void setDusk(bool dusk);
     void setLeftHand(bool left);
 
@@ -46,6 +54,8 @@ public:
 private:
     device::FakePlatform m_device;
     QTemporaryDir m_folder;
+    std::vector<place::Fix> m_fixes; // of the receiver
+    int m_places = 0;
     std::unique_ptr<touch::Program> m_program;
 };
 
