@@ -56,6 +56,17 @@
     </message>
 </context>
 <context>
+    <name>halfcup::touch::EventController</name>
+    <message numerus="yes">
+        <source>%1, %n colony(ies)</source>
+        <comment>yard and how many</comment>
+        <translation>
+            <numerusform>%1, %n colony</numerusform>
+            <numerusform>%1, %n colonies</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>halfcup::touch::YardsController</name>
     <message numerus="yes">
         <source>%n colony(ies): %1</source>

@@ -117,6 +117,8 @@ void App::wireStory() {
         if (m_event.open(eventId))
             m_navigator.open(Navigator::Event);
     });
+    connect(&m_colony, &ColonyController::treatWanted, this, &App::openTreat);
+    connect(&m_colony, &ColonyController::treatmentWanted, this, &App::openTreatment);
     connect(&m_event, &EventController::left, this, [this] {
         m_here.refresh();
         m_navigator.back();

@@ -36,7 +36,7 @@ QString keyOf(EventKind kind) {
 ChoiceListModel::Entry choice(const QString& key, const QString& title, bool chosen) {
     ChoiceListModel::Entry entry;
     entry.key = key;
-    entry.title = title;
+    entry.title = story::capitalised(title);
     entry.chosen = chosen;
     return entry;
 }

@@ -38,13 +38,13 @@ QString withStock(const std::string& stock) {
                          : Story::tr("New queen: %1").arg(QString::fromStdString(stock));
 }
 
+} // namespace
+
 QString capitalised(QString text) {
     if (!text.isEmpty())
         text[0] = text[0].toUpper();
     return text;
 }
-
-} // namespace
 
 QString day(const Services& services, const records::Date& date) {
     return std::abs(records::daysBetween(services.today(), date)) <= sameSeasonDays ? words::day(date)

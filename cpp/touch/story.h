@@ -16,6 +16,9 @@ namespace halfcup::touch::story {
 /// "18 May", with its year where that is not this season's.
 [[nodiscard]] QString day(const Services& services, const records::Date& date);
 
+/// The text with a capital at its start.
+[[nodiscard]] QString capitalised(QString text);
+
 /// "Supers on", "Brood seen": the kind alone, to pick from.
 [[nodiscard]] QString kindName(records::EventKind kind);
 [[nodiscard]] QString broodName(records::Brood brood); // "capped brood"

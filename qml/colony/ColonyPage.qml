@@ -46,7 +46,7 @@ PageFrame {
             required standing
 
             objectName: "story-" + row.index
-            showsStanding: true
+            showsStanding: row.standing !== StandingWord.Unknown
             ruled: row.index < page.colony.story.count - 1
             onClicked: page.colony.openStory(row.key)
         }

@@ -20,6 +20,8 @@ PageFrame {
     title: page.event.title
     subtitle: page.picking ? "" : page.event.dayLine
     demo: page.event.demo
+    // What was pressed is gone: without this the keyboard would come up for the note.
+    onPickingChanged: main.forceActiveFocus()
     onBackWanted: page.event.back() ? undefined : page.app.navigator.back()
 
     function keep() {
@@ -52,6 +54,8 @@ PageFrame {
             onClicked: page.cover = "takeBack"
         },
         MainButton {
+            id: main
+
             objectName: "mainAction"
             width: parent.width
             focus: true
