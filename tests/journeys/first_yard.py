@@ -6,6 +6,7 @@ usage: first_yard.py HALFCUP"""
 
 from halfcup_journey import check, run
 from receiver import Receiver, distance_m, invented
+from wash_steps import first_start
 
 PLACE = (53.092, 19.601)  # invented
 
@@ -13,6 +14,7 @@ PLACE = (53.092, 19.601)  # invented
 def first_yard(stage):
     receiver = Receiver(invented(*PLACE))
     stage.start("--position", receiver.setting)
+    first_start(stage)
     stage.sees("Position known within")
     stage.press("Make a yard here")
     stage.write("Name of the yard", "Behind the mill")

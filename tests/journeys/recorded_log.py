@@ -11,7 +11,7 @@ import sys
 
 from halfcup_journey import check, run, skip
 from receiver import Receiver, distance_m, fixes, recorded
-from wash_steps import count, the_wash, to_the_answer, to_the_count, to_the_shake
+from wash_steps import count, first_start, the_wash, to_the_answer, to_the_count, to_the_shake
 
 LOG = os.path.join(sys.argv[2], "still-187-fixes.nmea")
 
@@ -24,6 +24,7 @@ def recorded_log(stage):
     receiver = Receiver(moments)
 
     stage.start("--position", receiver.setting)
+    first_start(stage)
     stage.sees("Position known within")
     stage.press("Make a yard here")
     stage.write("Name of the yard", "Behind the mill")

@@ -12,6 +12,12 @@ def demo_records(stage):
     stage.quit()
 
 
+def first_start(stage):
+    """Nothing is kept yet: what the app is not comes before all else, and once."""
+    stage.sees("No vet.")
+    stage.press("Understood, go on")
+
+
 def to_the_shake(stage, first="Wash colony", begins=True, about_the_position=None):
     """Four touches, from the first page to the running timer; on the way what the page says of the position."""
     stage.press(first, begins=begins)
