@@ -90,4 +90,82 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>Treat</name>
+    <message numerus="yes">
+        <source>%1, %n colony(ies)</source>
+        <translation>
+            <numerusform>%1, %n colony</numerusform>
+            <numerusform>%1, %n colonies</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::TreatmentController</name>
+    <message numerus="yes">
+        <source>%n colony(ies): %1</source>
+        <translation>
+            <numerusform>%n colony: %1</numerusform>
+            <numerusform>%n colonies: %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TreatmentForm</name>
+    <message numerus="yes">
+        <source>The withdrawal can be %n day(s) at the most.</source>
+        <translation>
+            <numerusform>The withdrawal can be %n day at the most.</numerusform>
+            <numerusform>The withdrawal can be %n days at the most.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The course is longer than %n day(s).</source>
+        <translation>
+            <numerusform>The course is longer than %n day.</numerusform>
+            <numerusform>The course is longer than %n days.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::SituationController</name>
+    <message numerus="yes">
+        <source>What you change here is written down for all %n colony(ies). The forecast is not kept.</source>
+        <translation>
+            <numerusform>What you change here is written down for the colony. The forecast is not kept.</numerusform>
+            <numerusform>What you change here is written down for all %n colonies. The forecast is not kept.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::SeasonController</name>
+    <message numerus="yes">
+        <source>%n yard(s)</source>
+        <translation>
+            <numerusform>%n yard</numerusform>
+            <numerusform>%n yards</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Twelve months from %1: %n treatment(s).</source>
+        <translation>
+            <numerusform>Twelve months from %1: %n treatment.</numerusform>
+            <numerusform>Twelve months from %1: %n treatments.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, %n colony(ies)</source>
+        <translation>
+            <numerusform>%1, %n colony</numerusform>
+            <numerusform>%1, %n colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n date(s) written to %1</source>
+        <translation>
+            <numerusform>%n date written to %1</numerusform>
+            <numerusform>%n dates written to %1</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -10,6 +10,7 @@
 #include <QCommandLineParser>
 #include <QDir>
 #include <QGuiApplication>
+#include <QMetaEnum>
 #include <QQuickWindow>
 #include <QStandardPaths>
 #include <QTextStream>
@@ -55,9 +56,10 @@ void prepareDemo(device::Platform& platform, ProgramOptions& options) {
 
 /// Opens every page once, counts the engine's warnings, and quits.
 int selfTest(Program& program) {
-    for (int page = Navigator::Here; page <= Navigator::Sources; ++page) {
+    const QMetaEnum pages = QMetaEnum::fromType<Navigator::Page>();
+    for (int i = 0; i < pages.keyCount(); ++i) {
         program.app().navigator()->home();
-        program.app().navigator()->open(static_cast<Navigator::Page>(page));
+        program.app().navigator()->open(static_cast<Navigator::Page>(pages.value(i)));
         QCoreApplication::processEvents();
     }
     for (const QString& warning : program.qmlWarnings())

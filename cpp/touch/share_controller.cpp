@@ -3,36 +3,13 @@
 #include "touch/share_controller.h"
 
 #include "exchange/keep_demo.h"
-#include "exchange/safe_file.h"
 #include "exchange/samples_csv.h"
+#include "touch/export_file.h"
 #include "touch/words.h"
 
 #include <map>
 
 namespace halfcup::touch {
-
-namespace {
-
-QString fileTrouble(exchange::FileProblem problem, const QString& path) {
-    using Problem = exchange::FileProblem;
-    switch (problem) {
-    case Problem::FolderMissing:
-        return ShareController::tr("The folder for %1 is not there. Nothing was written.").arg(path);
-    case Problem::NotAllowed:
-        return ShareController::tr("%1 cannot be written: the folder is read-only. Nothing was written.")
-            .arg(path);
-    case Problem::DiskFull:
-        return ShareController::tr("The storage is full. %1 was not written; your records are safe.")
-            .arg(path);
-    case Problem::NotAFile:
-        return ShareController::tr("%1 is a folder, not a file. Nothing was written.").arg(path);
-    case Problem::Failed:
-        break;
-    }
-    return ShareController::tr("%1 could not be written. Your records are safe.").arg(path);
-}
-
-} // namespace
 
 ShareController::ShareController(Services& services, QObject* parent)
     : QObject(parent)

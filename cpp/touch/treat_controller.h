@@ -21,8 +21,8 @@ class TreatController : public QObject {
     Q_PROPERTY(QString problem READ problem NOTIFY changed) // why there is no list; else empty
     Q_PROPERTY(bool hasForecast READ hasForecast NOTIFY changed)
     Q_PROPERTY(bool canWiden READ canWiden NOTIFY changed) // one colony is shown: the whole yard could be
-    // title: name; detail: the gravest reason; standing: VerdictMark::Value; note: the same in words; section:
-    // heading over the first of each verdict
+    // title: name; detail: the gravest reason; standing: VerdictMark::Value; note: the same in words;
+    // section: heading over the first of each verdict
     Q_PROPERTY(halfcup::touch::ChoiceListModel* choices READ choices CONSTANT)
 public:
     TreatController(Services& services, QObject* parent = nullptr);

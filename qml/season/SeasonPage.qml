@@ -75,7 +75,7 @@ PageFrame {
         width: parent.width
         focus: true
         text: qsTr("Write the calendar")
-        detail: qsTr("dates with alarms (iCalendar), for any calendar")
+        detail: qsTr("iCalendar, with alarms")
         onClicked: page.season.writeCalendar()
     }
 }

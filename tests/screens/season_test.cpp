@@ -312,6 +312,7 @@ private slots:
         QVERIFY(stage.touch(QStringLiteral("season")));
         QVERIFY(stage.touch(QStringLiteral("mainAction")));
         QVERIFY2(!stage.app().season()->hasFailed(), qPrintable(stage.app().season()->result()));
+        QVERIFY(stage.app().season()->summary().startsWith(QStringLiteral("2 yards")));
         const QString folder = stage.program().services().device.folders->exports().path;
         QFile file(QDir(folder).filePath(QStringLiteral("halfcup-season-2026-06-15.ics")));
         QVERIFY(file.open(QIODevice::ReadOnly));
