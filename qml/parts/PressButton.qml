@@ -18,6 +18,9 @@ T.AbstractButton {
     focusPolicy: Qt.StrongFocus
     font.family: Look.fontFamily
 
+    // What was being typed is finished first, whatever the platform does with focus on a touch.
+    onClicked: control.forceActiveFocus(Qt.OtherFocusReason)
+
     Accessible.role: Accessible.Button
     Accessible.name: control.spoken
     Accessible.description: control.detail

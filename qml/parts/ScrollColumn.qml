@@ -14,29 +14,9 @@ Item {
     property bool centred: false // in the middle of the height where it fits
     default property alias content: column.data
 
-    // Brings what has the keyboard into sight.
-    function show(item: Item) {
-        const top = item.mapToItem(column, 0, 0).y;
-        if (top < flick.contentY)
-            flick.contentY = Math.max(0, top - 8);
-        else if (top + item.height > flick.contentY + flick.height)
-            flick.contentY = top + item.height - flick.height + 8;
-    }
-
-    function holds(item: Item): bool {
-        for (let each = item; each; each = each.parent)
-            if (each === column)
-                return true;
-        return false;
-    }
-
-    Connections {
-        target: root.Window.window
-        function onActiveFocusItemChanged() {
-            const item = root.Window.activeFocusItem;
-            if (item && root.holds(item))
-                root.show(item);
-        }
+    KeyboardFollower {
+        flickable: flick
+        content: column
     }
 
     Flickable {

@@ -55,6 +55,11 @@ Item {
         }
     }
 
+    KeyboardFollower {
+        flickable: list
+        content: list.contentItem
+    }
+
     ScrollHint {
         id: hint
 

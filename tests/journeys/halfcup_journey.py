@@ -20,6 +20,8 @@ import time
 
 SKIPPED = 77
 PATIENCE_S = 15
+MOST_TABS = 60  # more than any page has stops
+KEYSYM_TAB = 0xFF09
 WHOLE_RUN_S = 110  # ends before ctest's own limit of 120 s, so that the buses and the display are cleared away
 LAUNCHERS = ("/usr/libexec/at-spi-bus-launcher", "/usr/lib/at-spi2-core/at-spi-bus-launcher")
 INSIDE = "HALFCUP_JOURNEY_INSIDE"
@@ -217,6 +219,15 @@ class Stage:
 
     def sees(self, words, patience_s=PATIENCE_S):
         self.wait(lambda: words in self.text(), f"'{words}'", patience_s)
+
+    def tab_to(self, name, begins=False):
+        """Moves with the Tab key alone until what has that name is in sight: the page scrolls with the keyboard."""
+        for _ in range(MOST_TABS):
+            if any(its_name.startswith(name) if begins else its_name == name for _, its_name, _ in self.items()):
+                return
+            self.atspi.Registry.generateKeyboardEvent(KEYSYM_TAB, None, self.atspi.KEY_SYM)
+            time.sleep(0.1)
+        raise Failed(f"'{name}' is not reached by the Tab key. On the page is:\n{self.text()}")
 
     def write(self, field, words):
         """Types into the empty field of that name, key by key: Qt 6.4 offers no other way to a screen reader."""
