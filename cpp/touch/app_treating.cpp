@@ -12,6 +12,10 @@ void App::wireTreating() {
     connect(&m_season, &SeasonController::treatmentWanted, this, &App::openTreatment);
     connect(&m_season, &SeasonController::checkWanted, this, &App::openCheck);
     connect(&m_answer, &AnswerController::treatWanted, this, &App::openTreat);
+    connect(&m_yards, &YardsController::treatWanted, this, [this](const QString& yardId) {
+        m_treat.show(yardId, {});
+        m_navigator.open(Navigator::Treat);
+    });
 
     connect(&m_treat, &TreatController::choiceWanted, this, [this](const QString& id) {
         if (const season::Choice* choice = m_treat.choice(id)) {

@@ -123,6 +123,7 @@ void TreatmentController::begin(const TreatScope& scope, const season::Choice& c
         course ? courseHintOf(choice.courseDaysShortest, choice.courseDaysLongest) : courseHintOf(1, 1);
     m_form.fill(treatment, true, m_courseHint);
     m_editing = true;
+    m_typed = false;
     m_showsMore = false;
     m_problem.clear();
     m_questions.clear();
@@ -185,11 +186,17 @@ QStringList TreatmentController::cautions() const {
 }
 
 void TreatmentController::type(const QString& key, const QString& text) {
+    if (text.trimmed() == m_form.text(key))
+        return;
     m_form.type(key, text, m_services.today());
+    m_typed = true;
+    emit changed();
 }
 
 void TreatmentController::moveDay(const QString& key, int days) {
     m_form.moveDay(key, days, m_services.today());
+    m_typed = true;
+    emit changed();
 }
 
 void TreatmentController::toggleColony(const QString& colonyId) {
@@ -198,6 +205,7 @@ void TreatmentController::toggleColony(const QString& colonyId) {
         m_chosen.erase(there);
     else
         m_chosen.push_back(id);
+    m_typed = true;
     listColonies();
     emit changed();
 }
@@ -274,6 +282,7 @@ bool TreatmentController::write(const records::GivenTreatment& entry) {
 void TreatmentController::edit() {
     m_form.fill(m_entry.treatment, false, m_courseHint);
     m_editing = true;
+    m_typed = false;
     m_showsMore = true;
     m_problem.clear();
     emit changed();

@@ -21,6 +21,7 @@ class TreatmentController : public QObject {
     Q_PROPERTY(bool demo READ isDemo NOTIFY changed)
     Q_PROPERTY(bool editing READ isEditing NOTIFY changed)
     Q_PROPERTY(bool isNew READ isNew NOTIFY changed)
+    Q_PROPERTY(bool typed READ hasTyped NOTIFY changed) // something that is not kept yet
     Q_PROPERTY(bool showsMore READ showsMore WRITE setShowsMore NOTIFY changed)
     Q_PROPERTY(halfcup::touch::FieldListModel* needed READ needed CONSTANT)
     Q_PROPERTY(halfcup::touch::FieldListModel* more READ more CONSTANT)
@@ -42,6 +43,7 @@ public:
     bool isDemo() const { return m_entry.treatment.demo; }
     bool isEditing() const { return m_editing; }
     bool isNew() const { return m_entry.treatment.id.empty(); }
+    bool hasTyped() const { return m_editing && m_typed; }
     bool showsMore() const { return m_showsMore; }
     void setShowsMore(bool more);
     FieldListModel* needed() { return &m_form.needed; }
@@ -96,6 +98,7 @@ private:
     TreatmentForm m_form;
     bool m_editing = false;
     bool m_showsMore = false;
+    bool m_typed = false;
     QString m_yardName, m_name, m_courseHint, m_problem;
     QStringList m_questions;
     ChoiceListModel m_colonies, m_facts;

@@ -113,6 +113,10 @@ void YardsController::reload() {
     emit changed();
 }
 
+void YardsController::treatAll() {
+    emit treatWanted(yardId());
+}
+
 void YardsController::supersForAll(bool on) {
     emit supersWanted(yardId(), on);
 }

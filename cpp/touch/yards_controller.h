@@ -66,6 +66,7 @@ public:
                              const QString& turnDate, const QString& firstWash);
     // For all colonies of the yard being edited.
     Q_INVOKABLE void supersForAll(bool on);
+    Q_INVOKABLE void treatAll();
     Q_INVOKABLE void openDay();
     Q_INVOKABLE void openLines();
     /// Adds colonies: one label ("B12") or a run of numbers ("1-8"). Saves a new yard first.
@@ -76,6 +77,7 @@ signals:
     void editWanted();
     void saved(const QString& yardId);
     void supersWanted(const QString& yardId, bool on);
+    void treatWanted(const QString& yardId); // all its colonies
     void dayWanted(const QString& yardId);
     void linesWanted(const QString& yardId);
 

@@ -18,12 +18,17 @@ PageFrame {
             page.cover = "questions";
     }
 
+    function leave() {
+        if (!page.treatment.stopEditing())
+            page.app.navigator.back();
+    }
+
     objectName: "treatmentPage"
     context: page.treatment.context
     title: page.treatment.title
     demo: page.treatment.demo
     cornerText: page.treatment.editing ? "" : qsTr("Change")
-    onBackWanted: page.treatment.stopEditing() ? undefined : page.app.navigator.back()
+    onBackWanted: page.treatment.typed ? page.cover = "leave" : page.leave()
     onCornerPressed: page.treatment.edit()
 
     ScrollColumn {
@@ -81,5 +86,6 @@ PageFrame {
         treatment: page.treatment
         cover: page.cover
         onClosed: page.cover = ""
+        onLeaving: page.leave()
     }
 }

@@ -14,6 +14,7 @@ Item {
     required property string cover
 
     signal closed
+    signal leaving
 
     anchors.fill: parent
 
@@ -49,6 +50,29 @@ Item {
             width: parent.width
             sentences: root.treatment.questions
         }
+    }
+
+    Sheet {
+        shown: root.cover === "leave"
+        title: qsTr("Leave without keeping?")
+        sentence: qsTr("What you wrote down here is not kept yet.")
+        actions: [
+            SideButton {
+                objectName: "leaveIt"
+                width: parent.width
+                text: qsTr("Leave without keeping")
+                onClicked: {
+                    root.closed();
+                    root.leaving();
+                }
+            },
+            MainButton {
+                objectName: "goOn"
+                width: parent.width
+                text: qsTr("Go on writing")
+                onClicked: root.closed()
+            }
+        ]
     }
 
     Sheet {

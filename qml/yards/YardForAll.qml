@@ -39,11 +39,21 @@ Column {
         }
     }
 
-    SideButton {
-        objectName: "yardOnADay"
+    SideRow {
         width: parent.width
-        text: qsTr("On a day")
-        spoken: qsTr("On a day, all colonies")
-        onClicked: root.leaving(() => root.yards.openDay())
+
+        SideButton {
+            objectName: "treatAll"
+            text: qsTr("Treat")
+            spoken: qsTr("Treat all colonies")
+            onClicked: root.leaving(() => root.yards.treatAll())
+        }
+
+        SideButton {
+            objectName: "yardOnADay"
+            text: qsTr("On a day")
+            spoken: qsTr("On a day, all colonies")
+            onClicked: root.leaving(() => root.yards.openDay())
+        }
     }
 }

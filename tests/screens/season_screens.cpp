@@ -124,6 +124,10 @@ const std::vector<Screen>& seasonScreens() {
          [](S& s) { return toTheTreatment(s) && keepIt(s) && at(s, "statusLine"); }},
         {"treatment, change", S::Demo, 1,
          [](S& s) { return toTheTreatment(s) && keepIt(s) && press(s, {"corner"}) && at(s, "product"); }},
+        {"treatment, leave", S::Demo, 1,
+         [](S& s) {
+             return toTheTreatment(s) && type(s, "batch", "A-1") && press(s, {"back"}) && at(s, "leaveIt");
+         }},
         {"treatment, remove", S::Demo, 1,
          [](S& s) { return toTheTreatment(s) && keepIt(s) && press(s, {"removeTreatment"}); }},
         {"check", S::Demo, 1, [](S& s) { return openCheck(s, true); }},

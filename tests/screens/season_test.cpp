@@ -272,6 +272,28 @@ private slots:
         QCOMPARE(kept(stage), std::size_t{4});
     }
 
+    void whatIsTypedIsNotLostByGoingBack() {
+        Stage stage(Stage::Demo);
+        QVERIFY(toTheRecord(stage, "formic-acid"));
+        QVERIFY(type(stage, "batch", "A-1"));
+        QVERIFY(stage.touch(QStringLiteral("back")));
+        QVERIFY(stage.touch(QStringLiteral("goOn")));
+        QCOMPARE(stage.find(QStringLiteral("batch"))->property("text").toString(), QStringLiteral("A-1"));
+        QVERIFY(stage.touch(QStringLiteral("back")));
+        QVERIFY(stage.touch(QStringLiteral("leaveIt")));
+        QCOMPARE(stage.app().navigator()->page(), Navigator::Choice);
+        QCOMPARE(kept(stage), std::size_t{4});
+    }
+
+    void theYardPageLeadsToAllItsColonies() {
+        Stage stage(Stage::Demo);
+        stage.app().yards()->edit(stage.app().here()->yardId());
+        stage.settle();
+        QVERIFY(stage.touch(QStringLiteral("treatAll")));
+        QVERIFY(stage.find(QStringLiteral("treatPage")));
+        QCOMPARE(stage.app().treat()->scope()->colonies.size(), std::size_t{5});
+    }
+
     void takenOutIsWrittenDown() {
         Stage stage(Stage::Demo);
         QVERIFY(toTheRecord(stage, "formic-acid"));
