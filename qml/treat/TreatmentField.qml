@@ -38,6 +38,7 @@ Column {
         label: root.label
         hint: root.hint
         fieldName: visible ? root.key : ""
+        maximumLength: 500 // as much as is kept of a field
         inputMethodHints: root.kind === FieldListModel.Number ? Qt.ImhFormattedNumbersOnly : Qt.ImhNone
         text: root.text
         onEdited: root.edited(field.text)
