@@ -85,6 +85,7 @@ void YardsController::startNew() {
     m_yard.id = m_services.store.newId();
     m_isNew = true;
     m_problem.clear();
+    emit loaded();
     useThisPlace();
 }
 
@@ -101,6 +102,7 @@ void YardsController::edit(const QString& yardId) {
     m_yard = *yard;
     m_isNew = false;
     m_problem.clear();
+    emit loaded();
     emit changed();
     emit editWanted();
 }
@@ -110,6 +112,7 @@ void YardsController::reload() {
         if (const auto kept = m_services.store.yard(m_yard.id))
             m_yard = *kept;
     });
+    emit loaded();
     emit changed();
 }
 
@@ -179,6 +182,7 @@ bool YardsController::write(records::Yard changed, const QString& name, const QS
     m_yard = changed;
     m_isNew = false;
     m_problem.clear();
+    emit loaded();
     refresh();
     emit saved(QString::fromStdString(m_yard.id));
     return true;

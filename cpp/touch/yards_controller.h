@@ -19,15 +19,15 @@ class YardsController : public QObject {
     // The yard being edited. Texts are as typed; problem says in a sentence what is wrong with them.
     Q_PROPERTY(bool isNew READ isNew NOTIFY changed)
     Q_PROPERTY(bool demo READ isDemo NOTIFY changed)
-    Q_PROPERTY(QString name READ name NOTIFY changed)
-    Q_PROPERTY(QString treatLine READ treatLine NOTIFY changed) // "3"
+    Q_PROPERTY(QString name READ name NOTIFY loaded)
+    Q_PROPERTY(QString treatLine READ treatLine NOTIFY loaded) // "3"
     Q_PROPERTY(QString treatLineSource READ treatLineSource NOTIFY
-                   changed)                                 // "The trade's rule: ..., common practice"
-    Q_PROPERTY(QString ownLine READ ownLine NOTIFY changed) // "" where there is none
+                   changed)                                // "The trade's rule: ..., common practice"
+    Q_PROPERTY(QString ownLine READ ownLine NOTIFY loaded) // "" where there is none
     Q_PROPERTY(QString followedLine READ followedLine NOTIFY changed) // "Followed: Ontario. Today 3 per 100"
-    Q_PROPERTY(QString turnDate READ turnDate NOTIFY changed) // the keeper's own; "" where there is none
+    Q_PROPERTY(QString turnDate READ turnDate NOTIFY loaded) // the keeper's own; "" where there is none
     Q_PROPERTY(QString turnDateHint READ turnDateHint NOTIFY changed) // what holds then, and why
-    Q_PROPERTY(QString firstWash READ firstWash NOTIFY changed)
+    Q_PROPERTY(QString firstWash READ firstWash NOTIFY loaded)
     Q_PROPERTY(QString firstWashHint READ firstWashHint NOTIFY changed)
     Q_PROPERTY(QString positionLine READ positionLine NOTIFY
                    changed) // "48.11730 N 11.51667 E, within 6 m", "No position yet"
@@ -74,6 +74,7 @@ public:
 
 signals:
     void changed();
+    void loaded(); // the texts to type in are those of another yard, or were kept: what was typed goes
     void editWanted();
     void saved(const QString& yardId);
     void supersWanted(const QString& yardId, bool on);

@@ -63,6 +63,12 @@ class StoryTest : public QObject {
         return item ? item->property("text").toString() : QString();
     }
 
+    static void keys(Stage& stage, const char* text) {
+        for (const char* key = text; *key; ++key)
+            QTest::keyClick(stage.window(), *key);
+        stage.settle();
+    }
+
     // All that is written on the page, scrolled out of sight or not.
     static QString page(Stage& stage) {
         QStringList texts;
@@ -336,6 +342,34 @@ private slots:
         write(stage, "turnDate", QString());
         press(stage, {"done"});
         QVERIFY(!stage.program().store().yard(yardId)->turnDate);
+    }
+
+    // What was typed with keys stays while something else of the page is changed.
+    void typedTextStays() {
+        Stage stage(Stage::Nothing);
+        press(stage, {"makeYard", "yardName"});
+        keys(stage, "Mill");
+        press(stage, {"useThisPlace"});
+        QCOMPARE(textOf(stage, "yardName"), QStringLiteral("Mill"));
+        press(stage, {"treatLine"});
+        keys(stage, "x"); // "3x": no line
+        press(stage, {"mainAction"});
+        QVERIFY(!textOf(stage, "problem").isEmpty());
+        QCOMPARE(textOf(stage, "yardName"), QStringLiteral("Mill"));
+        QVERIFY(textOf(stage, "treatLine").contains(u'x'));
+
+        makeYard(stage);
+        openColony(stage, colonyId(stage, "1"));
+        press(stage, {"somethingHappened", "kind-strength", "eventField"});
+        keys(stage, "7");
+        press(stage, {"eventNote"});
+        keys(stage, "strong");
+        press(stage, {"more", "dayEarlier"});
+        QCOMPARE(textOf(stage, "eventField"), QStringLiteral("8"));
+        QCOMPARE(textOf(stage, "eventNote"), QStringLiteral("strong"));
+        press(stage, {"mainAction"});
+        const auto events = stage.program().store().eventsOf(colonyId(stage, "1"));
+        QVERIFY(events.size() == 1 && events.front().frames == 8.0 && events.front().words == "strong");
     }
 
     // Places are invented; the shift of half a year and the tropics: season/turn_date.h.
