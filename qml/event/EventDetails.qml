@@ -15,6 +15,8 @@ ScrollColumn {
     readonly property alias typed: field.text
     readonly property alias note: noteField.text
 
+    signal chosen // the row that was touched is made anew: the page says where the keyboard goes
+
     function takeDay(): bool {
         return day.take();
     }
@@ -37,7 +39,10 @@ ScrollColumn {
         visible: root.telling && root.event.choices.count > 0
         rowName: "choice"
         model: root.event.choices
-        onPicked: key => root.event.choose(key)
+        onPicked: key => {
+            root.event.choose(key);
+            root.chosen();
+        }
     }
 
     LabelledField {

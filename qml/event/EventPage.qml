@@ -43,6 +43,7 @@ PageFrame {
         anchors.fill: parent
         visible: !page.picking
         event: page.event
+        onChosen: main.forceActiveFocus()
     }
 
     actions: [
