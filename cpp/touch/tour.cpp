@@ -148,6 +148,24 @@ void walk(Guide& guide) {
     guide.picture(QStringLiteral("answer"));
 }
 
+/// From the answer to what to treat with, and what the season looks like. Nothing is recorded.
+void treat(Program& program, Guide& guide) {
+    App& app = program.app();
+    guide.touch(QStringLiteral("treat"));
+    guide.touch(QStringLiteral("mainAction"));
+    app.situation()->typeHighs(QStringLiteral("24 26 27"));
+    guide.picture(QStringLiteral("situation"));
+    guide.touch(QStringLiteral("mainAction"));
+    guide.picture(QStringLiteral("treat"));
+    app.treat()->openChoice(QStringLiteral("formic-acid"));
+    guide.picture(QStringLiteral("choice"));
+    guide.touch(QStringLiteral("mainAction"));
+    guide.picture(QStringLiteral("record"));
+    app.navigator()->home();
+    app.navigator()->open(Navigator::Season);
+    guide.picture(QStringLiteral("season"));
+}
+
 void lookAround(Program& program, Guide& guide) {
     App& app = program.app();
     const QString colonyId = app.here()->colonies()->entries().first().colonyId;
@@ -191,6 +209,7 @@ void playAt(const QSize& size, const QDir& folder, const QString& databasePath, 
         throw std::runtime_error("The pages could not be loaded.");
     Guide guide(running, *fake.clock, folder);
     walk(guide);
+    treat(running, guide);
     lookAround(running, guide);
     if (!csvPath.isEmpty() && !running.app().share()->writeSamples(csvPath))
         throw std::runtime_error(running.app().share()->result().toStdString());

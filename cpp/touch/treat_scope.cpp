@@ -19,7 +19,7 @@ class Treat {
 
 QString supersWords(const std::optional<bool>& on) {
     if (!on)
-        return Treat::tr("supers not written down");
+        return Treat::tr("supers not known");
     return *on ? Treat::tr("supers on") : Treat::tr("supers off");
 }
 
@@ -34,7 +34,7 @@ QString broodWords(records::Brood brood) {
     case records::Brood::NotKnown:
         break;
     }
-    return Treat::tr("brood not written down");
+    return Treat::tr("brood not known");
 }
 
 QString forecastWords(const std::vector<double>& highsC, season::TemperatureUnit unit) {

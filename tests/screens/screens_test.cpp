@@ -25,12 +25,13 @@ class ScreensTest : public QObject {
                 stage.picture().save(QDir(folder).filePath(file + QLatin1String(".png"))));
     }
 
-    // What lies below the edge comes up, too.
-    static void scrollDown(Stage& stage) {
+    // What lies below the edge comes up, too; and for the next size the page begins at its top again.
+    static void scroll(Stage& stage, bool down) {
         for (QQuickItem* item : visibleItems(stage.window()->contentItem()))
             if (item->inherits("QQuickFlickable")) {
                 const double below = item->property("contentHeight").toDouble() - item->height();
-                item->setProperty("contentY", item->property("originY").toDouble() + std::max(0.0, below));
+                item->setProperty("contentY",
+                                  item->property("originY").toDouble() + (down ? std::max(0.0, below) : 0.0));
             }
         stage.settle();
     }
@@ -50,6 +51,7 @@ private slots:
         QStringList wrong;
         for (const QSize& size : {QSize(320, 568), QSize(360, 740), QSize(412, 915)}) {
             stage.resize(size);
+            scroll(stage, false);
             for (const bool dusk : {false, true}) {
                 for (const bool left : {false, true}) {
                     stage.setDusk(dusk);
@@ -66,7 +68,7 @@ private slots:
             }
             stage.setDusk(false);
             stage.setLeftHand(false);
-            scrollDown(stage);
+            scroll(stage, true);
             wrong += whatIsWrong(
                 stage, QStringLiteral("%1 %2, end").arg(QLatin1String(screen.name)).arg(size.width()),
                 screen.mainActions);
