@@ -13,7 +13,7 @@ constexpr std::array<std::string_view, 15> yardFields{
 
 constexpr std::array<std::string_view, 5> colonyFields{"demo", "label", "note", "removed", "yard_id"};
 
-constexpr std::array<std::string_view, 48> sampleFields{"abandoned_at_ms",
+constexpr std::array<std::string_view, 49> sampleFields{"abandoned_at_ms",
                                                         "bees_cv",
                                                         "bees_mean",
                                                         "bees_source",
@@ -27,6 +27,7 @@ constexpr std::array<std::string_view, 48> sampleFields{"abandoned_at_ms",
                                                         "fix_count",
                                                         "fix_moving",
                                                         "fix_source",
+                                                        "jar",
                                                         "jar_shape",
                                                         "latitude_deg",
                                                         "load_q05",
@@ -71,6 +72,9 @@ constexpr std::array<std::string_view, 20> treatmentFields{
     "prescriber", "product",   "proof",    "quantity", "recorded_at_ms",  "removal_due", "removed",
     "removed_on", "substance", "supplier", "verdict",  "withdrawal_days", "yard_id"};
 
+constexpr std::array<std::string_view, 8> scoopCountFields{
+    "bees", "counted_at_ms", "demo", "odd", "packing", "removed", "sample_id", "volume_ml"};
+
 constexpr std::array<std::string_view, 4> treatedFields{"colony_id", "demo", "removed", "treatment_id"};
 
 } // namespace
@@ -89,6 +93,8 @@ std::string_view nameOf(Kind kind) {
         return "treatment";
     case Kind::Treated:
         return "treated";
+    case Kind::ScoopCount:
+        return "scoop_count";
     }
     return "";
 }
@@ -107,6 +113,8 @@ std::span<const std::string_view> fieldNames(Kind kind) {
         return treatmentFields;
     case Kind::Treated:
         return treatedFields;
+    case Kind::ScoopCount:
+        return scoopCountFields;
     }
     return {};
 }

@@ -62,6 +62,9 @@ struct Sample {
     Queen queen = Queen::NotAsked;
     Scoop scoop;
     std::optional<std::int64_t> scoopedAtMs;
+    /// What is written on the jar that waits in the tray: scooped, to be washed later. Empty: not in the
+    /// tray, or washed since. A label stands on one waiting jar only.
+    std::string jar;
     PositionStamp stamp;
     ShakeRun shake;
     std::optional<std::int64_t> settleStartedMs;

@@ -11,5 +11,6 @@ namespace halfcup::store {
 // One function for each schema version, each in a file of its own.
 void migrateTo1(SQLite::Database& database);
 void migrateTo2(SQLite::Database& database);
+void migrateTo3(SQLite::Database& database);
 
 } // namespace halfcup::store

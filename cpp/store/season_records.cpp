@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Halfcup developers
 // SPDX-License-Identifier: Apache-2.0
-// The part of the store that keeps what happens to colonies and what is given to them.
+// The part of the store that keeps what happens to colonies, what is given to them, and counted scoops.
 #include "store/store.h"
 
 #include <algorithm>
@@ -104,6 +104,17 @@ std::optional<YardRecords> Store::yardRecords(const RecordId& yardId) {
         return std::nullopt;
     return YardRecords{*kept, colonies(yardId), eventsOfYard(yardId), treatmentsOfYard(yardId),
                        latestFinished(yardId)};
+}
+
+void Store::save(const ScoopCount& count) {
+    write(Kind::ScoopCount, count.id, toFields(count));
+}
+
+std::vector<ScoopCount> Store::scoopCounts() {
+    std::vector<ScoopCount> counts;
+    for (const Row& row : rows(Kind::ScoopCount, "WHERE removed = 0 ORDER BY counted_at_ms, id", {}))
+        counts.push_back(scoopCountFrom(row.id, row.fields));
+    return counts;
 }
 
 std::vector<Sample> Store::samplesOfYard(const RecordId& yardId, std::int64_t sinceUtcMs) {

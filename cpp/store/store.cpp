@@ -57,6 +57,7 @@ struct Store::Statements {
         , event(database, Kind::Event)
         , treatment(database, Kind::Treatment)
         , treated(database, Kind::Treated)
+        , scoopCount(database, Kind::ScoopCount)
         , addCount(database,
                    "INSERT INTO count_event(sample_id, number, rinse, change, typed, at_ms) SELECT ?1,"
                    " 1 + coalesce(max(number), 0), ?2, ?3, ?4, ?5 FROM count_event WHERE sample_id = ?1")
@@ -72,6 +73,7 @@ struct Store::Statements {
     RecordTable event;
     RecordTable treatment;
     RecordTable treated;
+    RecordTable scoopCount;
     SQLite::Statement addCount;
     SQLite::Statement counts;
     SQLite::Statement setting;
@@ -116,6 +118,8 @@ RecordTable& Store::table(Kind kind) {
         return m_statements->treatment;
     case Kind::Treated:
         return m_statements->treated;
+    case Kind::ScoopCount:
+        return m_statements->scoopCount;
     case Kind::Sample:
         break;
     }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "records/count.h"
+#include "records/scoop_count.h"
 #include "records/yard_records.h"
 #include "store/migration.h"
 #include "store/record_table.h"
@@ -82,6 +83,10 @@ public:
     [[nodiscard]] std::vector<records::Sample>
     samplesOfYard(const records::RecordId& yardId,
                   std::int64_t sinceUtcMs); // finished, oldest first
+
+    void save(const records::ScoopCount& count);
+    /// The keeper's own counted scoops, oldest first, of all volumes.
+    [[nodiscard]] std::vector<records::ScoopCount> scoopCounts();
 
     /// Appends one act of counting, numbered after those there. On disk when it returns.
     void addCount(const records::RecordId& sampleId, records::CountEvent event);

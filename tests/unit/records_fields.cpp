@@ -5,6 +5,7 @@
 #include "records/field_access.h"
 #include "records/method.h"
 #include "records/sample.h"
+#include "records/scoop_count.h"
 #include "records/treatment.h"
 #include "records/yard.h"
 
@@ -52,6 +53,7 @@ Sample fullSample() {
     s.queen = Queen::SeenAndSafe;
     s.scoop = {100, Packing::Settled, 297.5, 0.12, Scoop::BeesSource::Counted};
     s.scoopedAtMs = 2;
+    s.jar = "J 7";
     s.stamp = {PositionState::Stamped, {52.5, -13.25, 3.5}, 7, 450, true, "nmea tcp"};
     s.shake.plannedS = 90;
     s.shake.runningSince = ShakeReading{11, 12, "boot"};
@@ -163,6 +165,7 @@ private slots:
         QCOMPARE(keys(fullEvent(EventKind::Brood)), names(Kind::Event));
         QCOMPARE(keys(fullTreatment()), names(Kind::Treatment));
         QCOMPARE(keys(TreatedColony{}), names(Kind::Treated));
+        QCOMPARE(keys(ScoopCount{}), names(Kind::ScoopCount));
     }
 
     void fullRecordsFillEveryField() { // else the round trips below would prove too little
@@ -187,6 +190,8 @@ private slots:
         QCOMPARE(toFields(*treatmentFrom("x", toFields(fullTreatment()))), toFields(fullTreatment()));
         const TreatedColony treated{"x", "treatment", "colony", true, true};
         QCOMPARE(toFields(treatedColonyFrom("x", toFields(treated))), toFields(treated));
+        const ScoopCount scoop{"x", "sample", 100, Packing::Settled, 312, 5, true, true, true};
+        QCOMPARE(toFields(scoopCountFrom("x", toFields(scoop))), toFields(scoop));
         QCOMPARE(sampleFrom("x", {}).id, RecordId("x"));
         QCOMPARE(yardFrom("x", {}).id, RecordId("x"));
         QCOMPARE(colonyFrom("x", {}).id, RecordId("x"));
@@ -218,7 +223,7 @@ private slots:
             QVERIFY2(std::holds_alternative<std::monostate>(yard.at(name)), name);
         const Fields sample = toFields(Sample{});
         for (const char* name :
-             {"mites", "load_q50", "chance_over", "latitude_deg", "scooped_at_ms", "finished_at_ms",
+             {"mites", "load_q50", "chance_over", "latitude_deg", "scooped_at_ms", "jar", "finished_at_ms",
               "abandoned_at_ms", "fix_accuracy_m", "shake_since_boot_ms"})
             QVERIFY2(std::holds_alternative<std::monostate>(sample.at(name)), name);
         Sample unstamped = fullSample(); // a position without a stamp is no position
