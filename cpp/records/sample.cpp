@@ -78,7 +78,6 @@ ShakeRun shakeFrom(const Fields& f) {
 
 void putStamp(Fields& f, const PositionStamp& stamp) {
     const bool stamped = stamp.state == PositionState::Stamped;
-    f["jar"] = sample.jar.empty() ? Value{} : Value{sample.jar};
     f["position_state"] = word(nameOf(stamp.state));
     f["latitude_deg"] = stamped ? Value{stamp.position.latitudeDeg} : Value{};
     f["longitude_deg"] = stamped ? Value{stamp.position.longitudeDeg} : Value{};
@@ -175,6 +174,7 @@ Fields toFields(const Sample& sample) {
     f["bees_cv"] = sample.scoop.beesCv;
     f["bees_source"] = word(nameOf(sample.scoop.source));
     f["scooped_at_ms"] = valueOf(sample.scoopedAtMs);
+    f["jar"] = sample.jar.empty() ? Value{} : Value{sample.jar};
     f["settle_started_ms"] = valueOf(sample.settleStartedMs);
     f["finished_at_ms"] = valueOf(sample.finishedAtMs);
     f["abandoned_at_ms"] = valueOf(sample.abandonedAtMs);
@@ -204,7 +204,7 @@ Sample sampleFrom(const RecordId& id, const Fields& f) {
     sample.scoop.beesCv = realIn(f, "bees_cv").value_or(0);
     sample.scoop.source = valueFor(sourceWords, f, "bees_source");
     sample.scoopedAtMs = integerIn(f, "scooped_at_ms");
-    sample.jar = textIn(fields, "jar").value_or("");
+    sample.jar = textIn(f, "jar").value_or("");
     sample.settleStartedMs = integerIn(f, "settle_started_ms");
     sample.finishedAtMs = integerIn(f, "finished_at_ms");
     sample.abandonedAtMs = integerIn(f, "abandoned_at_ms");
