@@ -23,6 +23,10 @@ void App::wireTreating() {
             m_navigator.open(Navigator::Choice);
         }
     });
+    connect(&m_treat, &TreatController::anotherWanted, this, [this] {
+        m_treatment.beginAnother(*m_treat.scope());
+        m_navigator.open(Navigator::Treatment);
+    });
     connect(&m_treat, &TreatController::situationWanted, this, [this] {
         m_situation.show(*m_treat.scope());
         m_navigator.open(Navigator::Situation);

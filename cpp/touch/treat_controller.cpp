@@ -8,6 +8,12 @@
 
 namespace halfcup::touch {
 
+namespace {
+
+const QLatin1String anotherKey("another");
+
+} // namespace
+
 TreatController::TreatController(Services& services, QObject* parent)
     : QObject(parent)
     , m_services(services) {
@@ -89,6 +95,15 @@ void TreatController::list() {
             entry.section = entry.note;
         entries.append(entry);
     }
+    if (!m_found.empty()) {
+        ChoiceListModel::Entry other;
+        other.key = anotherKey;
+        other.title = tr("Another substance");
+        other.detail =
+            tr("Record what the handbook does not know. Nothing is said of it here: read its label.");
+        other.section = tr("Not in the handbook");
+        entries.append(other);
+    }
     m_choices.setEntries(entries);
     emit changed();
 }
@@ -99,7 +114,10 @@ const season::Choice* TreatController::choice(const QString& id) const {
 }
 
 void TreatController::openChoice(const QString& id) {
-    emit choiceWanted(id);
+    if (id == anotherKey)
+        emit anotherWanted();
+    else
+        emit choiceWanted(id);
 }
 
 void TreatController::widen() {

@@ -53,6 +53,7 @@ public:
 signals:
     void changed();
     void choiceWanted(const QString& id);
+    void anotherWanted(); // a substance that the handbook does not know
     void situationWanted();
 
 private:

@@ -27,6 +27,22 @@ QString nameOf(const std::string& id, const handbook::Handbook& handbook) {
     return QString::fromStdString(id);
 }
 
+/// Not in the handbook: typed by the keeper, or not typed yet.
+bool isUnknown(const std::string& id, const handbook::Handbook& handbook) {
+    return !handbook.find(id, "name");
+}
+
+/// The handbook's substance of that name, so that rotation knows it however it was typed; else the text
+/// itself.
+std::string idOf(const std::string& typed, const handbook::Handbook& handbook) {
+    const QString text = QString::fromStdString(typed).toCaseFolded();
+    for (const handbook::Substance& each : handbook::substances(handbook))
+        for (const std::string& name : {each.id, each.name, each.active})
+            if (QString::fromStdString(name).toCaseFolded() == text)
+                return each.id;
+    return typed;
+}
+
 std::string hazardOf(const std::string& id, const handbook::Handbook& handbook) {
     for (const handbook::Substance& each : handbook::substances(handbook))
         if (each.id == id)
@@ -113,15 +129,29 @@ void TreatmentController::begin(const TreatScope& scope, const season::Choice& c
         treatment.product = choice.name;
         treatment.withdrawalDays = 0;
     }
+    m_courseHint =
+        course ? courseHintOf(choice.courseDaysShortest, choice.courseDaysLongest) : courseHintOf(1, 1);
+    beginForm(scope, treatment, QString::fromStdString(choice.name));
+}
+
+void TreatmentController::beginAnother(const TreatScope& scope) {
+    Treatment treatment;
+    treatment.yardId = scope.kept.yard.id;
+    treatment.demo = scope.demo();
+    treatment.firstDay = treatment.lastDay = scope.from;
+    m_courseHint = tr("by the label");
+    beginForm(scope, treatment, tr("Another substance"));
+}
+
+void TreatmentController::beginForm(const TreatScope& scope, const Treatment& treatment,
+                                    const QString& name) {
     m_entry = {treatment, {}};
     m_chosen.clear();
     for (const records::Colony& colony : scope.colonies)
         m_chosen.push_back(colony.id);
     readYard(treatment.yardId);
-    m_name = QString::fromStdString(choice.name);
-    m_courseHint =
-        course ? courseHintOf(choice.courseDaysShortest, choice.courseDaysLongest) : courseHintOf(1, 1);
-    m_form.fill(treatment, true, m_courseHint);
+    m_name = name;
+    m_form.fill(treatment, true, m_courseHint, isUnknown(treatment.substance, m_services.handbook));
     m_editing = true;
     m_typed = false;
     m_showsMore = false;
@@ -232,6 +262,7 @@ bool TreatmentController::keep() {
     records::GivenTreatment entry = chosen();
     const TreatmentForm::Result typed = m_form.read(entry.treatment, today);
     entry.treatment = typed.treatment;
+    entry.treatment.substance = idOf(entry.treatment.substance, m_services.handbook);
     m_problem = typed.problem;
     m_questions.clear();
     if (m_problem.isEmpty())
@@ -252,6 +283,7 @@ bool TreatmentController::keepAllTheSame() {
     if (m_questions.isEmpty() || !typed.problem.isEmpty())
         return false;
     entry.treatment = typed.treatment;
+    entry.treatment.substance = idOf(entry.treatment.substance, m_services.handbook);
     m_questions.clear();
     return write(entry);
 }
@@ -280,7 +312,8 @@ bool TreatmentController::write(const records::GivenTreatment& entry) {
 }
 
 void TreatmentController::edit() {
-    m_form.fill(m_entry.treatment, false, m_courseHint);
+    m_form.fill(m_entry.treatment, false, m_courseHint,
+                isUnknown(m_entry.treatment.substance, m_services.handbook));
     m_editing = true;
     m_typed = false;
     m_showsMore = true;

@@ -60,6 +60,8 @@ public:
 
     /// A new record for what was chosen; nothing is kept before keep().
     void begin(const TreatScope& scope, const season::Choice& choice, const records::Date& firstDay);
+    /// The same for a substance that the handbook does not know: it is typed.
+    void beginAnother(const TreatScope& scope);
     /// A kept one. False where there is none of that id.
     bool show(const QString& treatmentId);
 
@@ -85,6 +87,7 @@ signals:
     void checkWanted(const QString& treatmentId);
 
 private:
+    void beginForm(const TreatScope& scope, const records::Treatment& treatment, const QString& name);
     void readYard(const records::RecordId& yardId);
     void listColonies();
     void listFacts();

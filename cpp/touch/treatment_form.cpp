@@ -29,9 +29,9 @@ QString plain(const std::string& text) {
 
 constexpr qsizetype longestText = 500; // of one field, characters [convention]
 
-QList<FieldListModel::Entry> neededFields(const Treatment& t, const QString& courseHint) {
+QList<FieldListModel::Entry> neededFields(const Treatment& t, const QString& courseHint, bool asksSubstance) {
     using Kind = FieldListModel::Kind;
-    return {
+    QList<FieldListModel::Entry> fields{
         {QStringLiteral("product"), Record::tr("Product"), Record::tr("as its label names it"), Kind::Text,
          plain(t.product)},
         {QStringLiteral("first_day"), Record::tr("First day"), {}, Kind::Day, dayText(t.firstDay)},
@@ -45,6 +45,10 @@ QList<FieldListModel::Entry> neededFields(const Treatment& t, const QString& cou
          Record::tr("with its unit; how much to give stands on the label"), Kind::Text, plain(t.quantity)},
         {QStringLiteral("batch"), Record::tr("Batch"), {}, Kind::Text, plain(t.batch)},
     };
+    if (asksSubstance)
+        fields.prepend({QStringLiteral("substance"), Record::tr("Active substance"),
+                        Record::tr("as the label names it"), Kind::Text, plain(t.substance)});
+    return fields;
 }
 
 QList<FieldListModel::Entry> moreFields(const Treatment& t, bool isNew) {
@@ -95,9 +99,10 @@ QString readWithdrawal(const QString& label, const QString& text, std::optional<
 
 } // namespace
 
-void TreatmentForm::fill(const Treatment& treatment, bool isNew, const QString& courseHint) {
+void TreatmentForm::fill(const Treatment& treatment, bool isNew, const QString& courseHint,
+                         bool asksSubstance) {
     m_isNew = isNew;
-    needed.setEntries(neededFields(treatment, courseHint));
+    needed.setEntries(neededFields(treatment, courseHint, asksSubstance));
     more.setEntries(moreFields(treatment, isNew));
 }
 
@@ -143,6 +148,8 @@ TreatmentForm::Result TreatmentForm::read(Treatment treatment, const records::Da
     const auto value = [&](const char* key) {
         return text(QLatin1String(key)).left(longestText).toStdString();
     };
+    if (needed.has(QStringLiteral("substance")))
+        treatment.substance = text(QStringLiteral("substance")).trimmed().left(longestText).toStdString();
     treatment.product = value("product");
     treatment.quantity = value("quantity");
     treatment.batch = value("batch");

@@ -14,7 +14,8 @@ namespace halfcup::touch {
 class TreatmentForm {
 public:
     /// A form with the texts of the treatment. courseHint: how long a course takes, under the last day.
-    void fill(const records::Treatment& treatment, bool isNew, const QString& courseHint);
+    /// asksSubstance: the active substance is typed, because it is not one of the handbook's.
+    void fill(const records::Treatment& treatment, bool isNew, const QString& courseHint, bool asksSubstance);
 
     /// What is typed, put over the treatment; or the first thing that cannot be, in a sentence.
     struct Result {

@@ -103,7 +103,7 @@ QStringList questionsBefore(const GivenTreatment& entry, Services& services) {
          records::problemsOf(treatment, static_cast<int>(entry.colonyIds.size()), services.today()))
         if (!records::isForbidding(problem))
             questions.append(sentenceOf(problem));
-    const bool isSubstance = services.handbook.find(treatment.substance, "supers") != nullptr;
+    const bool isSubstance = !services.handbook.find(treatment.substance, "does"); // else a measure
     if (const auto yard = services.store.yard(treatment.yardId); yard && isSubstance)
         if (const auto turn = season::turnDateFrom(*yard, treatment.firstDay);
             turn && records::endOf(treatment) > *turn)

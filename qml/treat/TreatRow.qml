@@ -14,7 +14,7 @@ RowButton {
     required property string verdictWord
 
     text: row.title
-    spoken: row.title + ". " + row.verdictWord + ". " + row.detail
+    spoken: row.title + ". " + (row.verdictWord !== "" ? row.verdictWord + ". " : "") + row.detail
 
     contentItem: TreatRowWords {
         title: row.title

@@ -272,6 +272,42 @@ private slots:
         QCOMPARE(kept(stage), std::size_t{4});
     }
 
+    // The law wants every treatment on the record, also one that the handbook has never heard of.
+    void anotherSubstanceIsTyped() {
+        Stage stage(Stage::Demo);
+        stage.app().treat()->show(stage.app().here()->yardId(), {});
+        stage.app().navigator()->open(Navigator::Treat);
+        stage.settle();
+        const QList<ChoiceListModel::Entry>& rows = stage.app().treat()->choices()->entries();
+        QCOMPARE(rows.last().key, QStringLiteral("another"));
+        stage.app().treat()->openChoice(rows.last().key);
+        stage.settle();
+        QVERIFY(type(stage, "product", "a new one"));
+        QVERIFY(stage.touch(QStringLiteral("mainAction")));
+        QVERIFY2(stage.app().treatment()->problem().contains(QStringLiteral("active substance")),
+                 qPrintable(stage.app().treatment()->problem()));
+        QVERIFY(type(stage, "substance", "lithium salt"));
+        QVERIFY(type(stage, "withdrawal_days", "0"));
+        QVERIFY(stage.touch(QStringLiteral("mainAction")));
+        const auto record = stage.program().store().allTreatments().front();
+        QCOMPARE(record.treatment.substance, std::string("lithium salt"));
+        QCOMPARE(record.colonyIds.size(), std::size_t{5});
+        QCOMPARE(stage.app().treatment()->title(), QStringLiteral("lithium salt"));
+
+        stage.app().treat()->openChoice(
+            QStringLiteral("another")); // typed, but known: rotation has to see it
+        stage.settle();
+        QVERIFY(type(stage, "substance", "Amitraz"));
+        QVERIFY(type(stage, "product", "strips"));
+        QVERIFY(type(stage, "withdrawal_days", "0"));
+        QVERIFY(stage.touch(QStringLiteral("mainAction")));
+        if (!stage.app().treatment()->questions().isEmpty())
+            QVERIFY(stage.touch(QStringLiteral("keepAllTheSame")));
+        QVERIFY(std::ranges::any_of(stage.program().store().allTreatments(), [](const auto& each) {
+            return each.treatment.substance == "amitraz" && each.treatment.product == "strips";
+        }));
+    }
+
     void whatIsTypedIsNotLostByGoingBack() {
         Stage stage(Stage::Demo);
         QVERIFY(toTheRecord(stage, "formic-acid"));
