@@ -3,6 +3,7 @@
 #include "touch/colony_controller.h"
 
 #include "records/typed_input.h"
+#include "season/lines.h"
 #include "touch/colony_entries.h"
 #include "touch/story.h"
 #include "touch/story_entries.h"
@@ -57,6 +58,28 @@ void ColonyController::read() {
     m_alive = state.alive();
     m_stateLine = story::stateLine(m_services, state);
     m_story.setEntries(storyEntries(m_services, m_colony));
+    m_growthLine.clear();
+    m_growth.reset();
+    if (yard && m_alive)
+        foretell(*yard, state);
+}
+
+void ColonyController::foretell(const records::Yard& yard, const records::ColonyState& state) {
+    const records::Date today = m_services.today();
+    std::optional<records::Date> since = state.seriesBroken;
+    for (const records::GivenTreatment& given : m_services.store.treatmentsOf(m_colony.id)) {
+        if (given.treatment.firstDay > today)
+            continue;
+        if (records::isRunningOn(given.treatment, today))
+            return; // what grew before it says nothing of what is left
+        since = std::max(since.value_or(records::endOf(given.treatment)), records::endOf(given.treatment));
+    }
+    const std::vector<records::Sample> washes = m_services.store.samplesOf(m_colony.id);
+    const records::Lines lines = season::linesOn(yard, today, m_services.handbook);
+    const double line = std::min(lines.treat, lines.own.value_or(lines.treat));
+    m_growth = season::growthOutlook(washes, since, line, season::growthModelOf(washes));
+    if (m_growth && records::daysBetween(m_growth->lastWash, today) <= season::growthOutlookDays)
+        m_growthLine = m_services.say(season::phraseOf(*m_growth, line, today));
 }
 
 void ColonyController::wash() {

@@ -2,11 +2,15 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "records/colony_state.h"
+#include "season/growth_outlook.h"
 #include "touch/choice_list_model.h"
 #include "touch/services.h"
 
 #include <QObject>
 #include <QQmlEngine>
+
+#include <optional>
 
 namespace halfcup::touch {
 
@@ -22,6 +26,9 @@ class ColonyController : public QObject {
     Q_PROPERTY(bool alive READ isAlive NOTIFY changed) // neither dead nor put into another
     Q_PROPERTY(QString dueLine READ dueLine NOTIFY changed)
     Q_PROPERTY(QString stateLine READ stateLine NOTIFY changed) // "Supers on since 3 May, capped brood"
+    /// How fast its load grows and when it will be over the line; empty while a treatment runs, without a
+    /// wash since the last one, and where the last wash is too long ago.
+    Q_PROPERTY(QString growthLine READ growthLine NOTIFY changed)
     /// Abandoned washes too. Keys: "wash-<id>", "event-<id>", "treatment-<id>".
     Q_PROPERTY(halfcup::touch::ChoiceListModel* story READ story CONSTANT)
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
@@ -35,6 +42,8 @@ public:
     bool isAlive() const { return m_alive; }
     QString dueLine() const { return m_dueLine; }
     QString stateLine() const { return m_stateLine; }
+    QString growthLine() const { return m_growthLine; }
+    const std::optional<season::GrowthOutlook>& growth() const { return m_growth; }
     ChoiceListModel* story() { return &m_story; }
     QString problem() const { return m_problem; }
     QString colonyId() const { return QString::fromStdString(m_colony.id); }
@@ -63,12 +72,15 @@ signals:
 private:
     void openWash(const QString& sampleId);
     void read();
+    void foretell(const records::Yard& yard, const records::ColonyState& state);
 
     Services& m_services;
     records::Colony m_colony;
     QString m_yardName;
     QString m_dueLine;
     QString m_stateLine;
+    QString m_growthLine;
+    std::optional<season::GrowthOutlook> m_growth;
     bool m_alive = true;
     ChoiceListModel m_story;
     QString m_problem;

@@ -22,6 +22,13 @@ Column {
         text: root.colony.stateLine
     }
 
+    QuietText {
+        objectName: "growthLine"
+        width: parent.width
+        visible: root.colony.growthLine !== ""
+        text: root.colony.growthLine
+    }
+
     SideRow {
         width: parent.width
 

@@ -272,6 +272,32 @@ private slots:
         QCOMPARE(kept(stage), std::size_t{4});
     }
 
+    // The page shows what growthOutlook() says (which holds against the reference posterior in
+    // season_growth), of the washes since the last treatment alone.
+    void growthOnTheColonysPage() {
+        Stage stage(Stage::Demo);
+        const auto& colonies = stage.app().here()->colonies()->entries();
+        const auto at =
+            std::ranges::find(colonies, QStringLiteral("7"), &touch::ColonyListModel::Entry::label);
+        QVERIFY(at != colonies.end());
+        QVERIFY(stage.app().colony()->show(at->colonyId));
+        const auto washes = stage.program().store().samplesOf(at->colonyId.toStdString());
+        const auto expected = season::growthOutlook(washes, records::Date{2026, 6, 1}, 3, // swarmed on 1 June
+                                                    season::growthModelOf(washes));
+        QCOMPARE(stage.app().colony()->growth().has_value(), expected.has_value());
+        const auto four =
+            std::ranges::find(colonies, QStringLiteral("4"), &touch::ColonyListModel::Entry::label);
+        QVERIFY(stage.app().colony()->show(four->colonyId));
+        const auto shown = stage.app().colony()->growth();
+        const auto its = stage.program().store().samplesOf(four->colonyId.toStdString());
+        const auto since =
+            season::growthOutlook(its, records::Date{2026, 5, 27}, 3, season::growthModelOf(its));
+        QVERIFY(shown && since && since->washes == 1);
+        QCOMPARE(shown->chance30, since->chance30);
+        QCOMPARE(shown->ahead.q50, since->ahead.q50);
+        QVERIFY(stage.app().colony()->growthLine().contains(QStringLiteral("assumed")));
+    }
+
     // The law wants every treatment on the record, also one that the handbook has never heard of.
     void anotherSubstanceIsTyped() {
         Stage stage(Stage::Demo);
