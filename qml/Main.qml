@@ -59,6 +59,10 @@ ApplicationWindow {
             return "treat/TreatmentPage.qml";
         case Navigator.Check:
             return "treat/CheckPage.qml";
+        case Navigator.CountBees:
+            return "scoops/CountBeesPage.qml";
+        case Navigator.OwnScoops:
+            return "scoops/OwnScoopsPage.qml";
         case Navigator.Share:
             return "share/SharePage.qml";
         case Navigator.Setup:

@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>halfcup::touch::OwnScoopsController</name>
+    <message numerus="yes">
+        <source>%n counted scoop(s): %1 bees in %2</source>
+        <translation>
+            <numerusform>%n counted scoop: %1 bees in %2</numerusform>
+            <numerusform>%n counted scoops: %1 bees in %2</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>halfcup::touch::ShakeController</name>
     <message numerus="yes">
         <source>second(s) left</source>

@@ -248,6 +248,10 @@ void AnswerController::openColony() {
     emit colonyWanted(QString::fromStdString(m_sample.colonyId));
 }
 
+void AnswerController::countBees() {
+    emit countWanted(QString::fromStdString(m_sample.id));
+}
+
 void AnswerController::openTreat() {
     emit treatWanted(QString::fromStdString(m_sample.colonyId));
 }

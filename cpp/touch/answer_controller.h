@@ -67,6 +67,7 @@ public:
     Q_INVOKABLE void act(); // the main action
     Q_INVOKABLE void openColony();
     Q_INVOKABLE void openTreat();
+    Q_INVOKABLE void countBees();   // of this jar
     Q_INVOKABLE void openSources(); // where the line and the figures come from
 
 signals:
@@ -76,6 +77,7 @@ signals:
     void homeWanted();
     void sourcesWanted();
     void treatWanted(const QString& colonyId);
+    void countWanted(const QString& sampleId);
 
 private:
     bool headlineIsOwnLine() const;

@@ -23,6 +23,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_choice(services)
     , m_treatment(services)
     , m_check(services)
+    , m_ownScoops(services)
     , m_yards(services)
     , m_share(services)
     , m_setup(services)
@@ -72,6 +73,15 @@ App::App(Services& services, Messages& messages, QObject* parent)
     connect(&m_yards, &YardsController::saved, this,
             [this](const QString& yardId) { m_here.pickYard(yardId); });
     connect(&m_share, &ShareController::recordsChanged, &m_here, &HereController::refresh);
+    connect(&m_answer, &AnswerController::countWanted, this, [this](const QString& sampleId) {
+        if (m_ownScoops.show(sampleId))
+            m_navigator.open(Navigator::CountBees);
+    });
+    connect(&m_ownScoops, &OwnScoopsController::kept, this, [this](const QString& sampleId) {
+        m_answer.show(sampleId);
+        m_here.refresh();
+        m_navigator.back();
+    });
     wireTreating();
 
     wireStory();
@@ -98,6 +108,9 @@ App::App(Services& services, Messages& messages, QObject* parent)
             break;
         case Navigator::Treat:
             m_treat.refresh();
+            break;
+        case Navigator::OwnScoops:
+            m_ownScoops.refresh();
             break;
         case Navigator::Share:
             m_share.refresh();

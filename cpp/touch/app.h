@@ -12,6 +12,7 @@
 #include "touch/messages.h"
 #include "touch/navigator.h"
 #include "touch/on_day_controller.h"
+#include "touch/own_scoops_controller.h"
 #include "touch/season_controller.h"
 #include "touch/setup_controller.h"
 #include "touch/share_controller.h"
@@ -44,6 +45,7 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::ChoiceController* choice READ choice CONSTANT)
     Q_PROPERTY(halfcup::touch::TreatmentController* treatment READ treatment CONSTANT)
     Q_PROPERTY(halfcup::touch::CheckController* check READ check CONSTANT)
+    Q_PROPERTY(halfcup::touch::OwnScoopsController* ownScoops READ ownScoops CONSTANT)
     Q_PROPERTY(halfcup::touch::YardsController* yards READ yards CONSTANT)
     Q_PROPERTY(halfcup::touch::ShareController* share READ share CONSTANT)
     Q_PROPERTY(halfcup::touch::SetupController* setup READ setup CONSTANT)
@@ -67,6 +69,7 @@ public:
     ChoiceController* choice() { return &m_choice; }
     TreatmentController* treatment() { return &m_treatment; }
     CheckController* check() { return &m_check; }
+    OwnScoopsController* ownScoops() { return &m_ownScoops; }
     YardsController* yards() { return &m_yards; }
     ShareController* share() { return &m_share; }
     SetupController* setup() { return &m_setup; }
@@ -101,6 +104,7 @@ private:
     ChoiceController m_choice;
     TreatmentController m_treatment;
     CheckController m_check;
+    OwnScoopsController m_ownScoops;
     YardsController m_yards;
     ShareController m_share;
     SetupController m_setup;

@@ -33,6 +33,8 @@ public:
         Choice,
         Treatment,
         Check,
+        CountBees,
+        OwnScoops,
         Share,
         Setup,
         Sources,

@@ -28,6 +28,12 @@ constexpr double typedBeesCv = 0.10;
 
 } // namespace
 
+records::BookDensity bookDensity(const handbook::Handbook& handbook) {
+    records::BookDensity book;
+    book.settledPerMl = handbook.figureAt("bees-per-ml-settled");
+    return book;
+}
+
 ScoopController::ScoopController(Services& services, QObject* parent)
     : QObject(parent)
     , m_services(services) {}
@@ -57,7 +63,7 @@ QString ScoopController::sourceLine() const {
     case records::Scoop::BeesSource::Counted:
         return tr("counted bee by bee");
     case records::Scoop::BeesSource::OwnScoops:
-        return tr("from your own counted scoops");
+        return tr("from your own counted scoops (%1)").arg(m_ownScoops);
     case records::Scoop::BeesSource::Book:
         break;
     }
@@ -69,6 +75,11 @@ void ScoopController::setValue(const records::Scoop& scoop) {
     m_problem.clear();
     if (m_scoop.beesMean <= 0)
         estimate();
+    else if (m_scoop.source == records::Scoop::BeesSource::OwnScoops)
+        m_services.kept([&] {
+            m_ownScoops =
+                records::scoopsAlike(m_services.store.scoopCounts(), m_scoop.volumeMl, m_scoop.packing);
+        });
     refreshChoices();
     emit changed();
 }
@@ -78,13 +89,18 @@ void ScoopController::useUsual() {
 }
 
 void ScoopController::estimate() {
+    const records::BookDensity book = bookDensity(m_services.handbook);
+    std::optional<mites::BeesInScoop> own;
+    m_services.kept([&] {
+        const auto counts = m_services.store.scoopCounts();
+        own = records::ownScoops(counts, m_scoop.volumeMl, m_scoop.packing, book);
+    });
     const mites::BeesInScoop bees =
-        isSettled()
-            ? mites::scoopFromVolume(m_scoop.volumeMl, m_services.handbook.figureAt("bees-per-ml-settled"))
-            : mites::scoopFromVolume(m_scoop.volumeMl);
+        own ? *own : mites::scoopFromVolume(m_scoop.volumeMl, book.of(m_scoop.packing));
     m_scoop.beesMean = bees.mean;
     m_scoop.beesCv = bees.cv;
-    m_scoop.source = records::Scoop::BeesSource::Book;
+    m_scoop.source = own ? records::Scoop::BeesSource::OwnScoops : records::Scoop::BeesSource::Book;
+    m_ownScoops = bees.countedScoops;
 }
 
 void ScoopController::refreshChoices() {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "records/sample.h"
+#include "records/scoop_count.h"
 #include "touch/choice_list_model.h"
 #include "touch/services.h"
 
@@ -10,6 +11,9 @@
 #include <QQmlEngine>
 
 namespace halfcup::touch {
+
+/// The book's bees in a millilitre, for the keeper's own counted scoops to start from.
+[[nodiscard]] records::BookDensity bookDensity(const handbook::Handbook& handbook);
 
 /// The scoop of the wash at hand: how much, how it lies, and how many bees that is.
 class ScoopController : public QObject {
@@ -56,6 +60,7 @@ private:
     records::Scoop m_scoop;
     ChoiceListModel m_choices;
     QString m_problem;
+    int m_ownScoops = 0; // counted ones behind the estimate
 };
 
 } // namespace halfcup::touch

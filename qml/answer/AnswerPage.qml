@@ -105,6 +105,13 @@ PageFrame {
         }
 
         SideButton {
+            objectName: "countBees"
+            width: parent.width
+            text: qsTr("Count these bees")
+            onClicked: page.answer.countBees()
+        }
+
+        SideButton {
             objectName: "openColony"
             width: parent.width
             text: qsTr("This colony")

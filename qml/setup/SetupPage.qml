@@ -85,6 +85,13 @@ PageFrame {
             onPicked: key => page.setup.chooseScoop(key)
         }
 
+        SideButton {
+            objectName: "ownScoops"
+            width: parent.width
+            text: qsTr("Your counted scoops")
+            onClicked: page.app.navigator.open(Navigator.OwnScoops)
+        }
+
         SetupSource {
             width: parent.width
             setup: page.setup
