@@ -221,6 +221,37 @@ const std::vector<Screen>& allScreens() {
                     at(s, "notRinsed");
          }},
         {"answer, 9 mites", S::Demo, 1, [](S& s) { return toTheAnswer(s, 9); }},
+        {"count the bees", S::Demo, 1,
+         [](S& s) { return toTheAnswer(s, 9) && press(s, {"countBees"}) && at(s, "countBeesPage"); }},
+        {"count the bees: wrong", S::Demo, 1,
+         [](S& s) {
+             return toTheAnswer(s, 9) && press(s, {"countBees"}) && type(s, "bees", "many") &&
+                    press(s, {"mainAction"}) && at(s, "problem");
+         }},
+        {"count the bees: odd", S::Demo, 1,
+         [](S& s) {
+             return toTheAnswer(s, 9) && press(s, {"countBees"}) && type(s, "bees", "30") &&
+                    press(s, {"mainAction"}) && at(s, "keepAllTheSame");
+         }},
+        {"weigh the bees", S::Demo, 1,
+         [](S& s) {
+             return toTheAnswer(s, 9) && press(s, {"countBees", "howSecond"}) && at(s, "state-drained");
+         }},
+        {"own scoops: none", S::Demo, 1,
+         [](S& s) {
+             s.app().navigator()->open(touch::Navigator::OwnScoops);
+             s.settle();
+             return at(s, "ownScoopsPage");
+         }},
+        {"own scoops", S::Demo, 1,
+         [](S& s) {
+             if (!toTheAnswer(s, 9) || !press(s, {"countBees"}) || !type(s, "bees", "352") ||
+                 !press(s, {"mainAction"}))
+                 return false;
+             s.app().navigator()->open(touch::Navigator::OwnScoops);
+             s.settle();
+             return at(s, "ownScoopsPage");
+         }},
         {"answer, none found", S::Demo, 1, [](S& s) { return toTheAnswer(s, 0); }},
         {"answer, 400 mites", S::Demo, 1,
          [](S& s) {
