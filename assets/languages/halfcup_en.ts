@@ -4,10 +4,10 @@
 <context>
     <name>halfcup::touch::OwnScoopsController</name>
     <message numerus="yes">
-        <source>%n counted scoop(s): %1 bees in %2</source>
+        <source>%1 bees in %2, from %n counted scoop(s)</source>
         <translation>
-            <numerusform>%n counted scoop: %1 bees in %2</numerusform>
-            <numerusform>%n counted scoops: %1 bees in %2</numerusform>
+            <numerusform>%1 bees in %2, from %n counted scoop</numerusform>
+            <numerusform>%1 bees in %2, from %n counted scoops</numerusform>
         </translation>
     </message>
 </context>

@@ -32,15 +32,13 @@ OwnScoopsController::OwnScoopsController(Services& services, QObject* parent)
     , m_services(services) {
     QList<ChoiceListModel::Entry> figures;
     for (const handbook::Entry* entry : services.handbook.topic("scoop")) {
-        if (!entry->figure() || (entry->unit != "bees" && entry->id.find("half-cup") == std::string::npos))
+        if (!entry->figure() || entry->unit != "bees" || !entry->id.starts_with("half-cup-"))
             continue;
         ChoiceListModel::Entry row;
         row.title = QString::fromStdString(entry->title);
-        row.detail =
-            tr("%1 %2", "figure, unit").arg(whole(*entry->figure()), QString::fromStdString(entry->unit));
+        row.detail = tr("%1 bees").arg(whole(*entry->figure()));
         row.note = QString::fromStdString(entry->source);
-        if (*entry->figure() >= records::fewestBees)
-            figures.append(row);
+        figures.append(row);
     }
     m_bookFigures.setEntries(figures);
 }
@@ -122,8 +120,10 @@ bool OwnScoopsController::keep(const QString& typed) {
     const double bees = std::get<double>(read);
     bool odd = false;
     m_services.kept([&] {
-        odd = records::isOdd(bees, m_services.store.scoopCounts(), m_sample.scoop.volumeMl,
-                             m_sample.scoop.packing, bookDensity(m_services.handbook));
+        auto others = m_services.store.scoopCounts();
+        std::erase_if(others, [this](const auto& each) { return each.sampleId == m_sample.id; });
+        odd = records::isOdd(bees, others, m_sample.scoop.volumeMl, m_sample.scoop.packing,
+                             bookDensity(m_services.handbook));
     });
     if (!odd)
         return keepCount(bees, false);
@@ -133,6 +133,18 @@ bool OwnScoopsController::keep(const QString& typed) {
             .arg(whole(bees), words::measure(m_sample.scoop.volumeMl), whole(m_sample.scoop.beesMean));
     emit changed();
     return false;
+}
+
+QString OwnScoopsController::plus(const QString& soFar, int bees) {
+    bool isNumber = true;
+    const QString text = soFar.trimmed();
+    const int before = text.isEmpty() ? 0 : text.toInt(&isNumber);
+    if (!isNumber) {
+        fail(words::problem(records::InputProblem::NotANumber, tr("The number of bees"), records::fewestBees,
+                            records::mostBees));
+        return soFar;
+    }
+    return QString::number(std::clamp(before + bees, 0, static_cast<int>(records::mostBees)));
 }
 
 bool OwnScoopsController::keepAllTheSame() {
@@ -149,7 +161,15 @@ void OwnScoopsController::dropQuestion() {
 
 bool OwnScoopsController::keepCount(double bees, bool odd) {
     records::ScoopCount count;
-    count.id = m_services.store.newId();
+    const bool looked = m_services.kept([&] {
+        count.id = m_services.store.newId();
+        // One jar is one scoop: counted again, its count is corrected, and the history keeps the first.
+        for (const records::ScoopCount& each : m_services.store.scoopCounts())
+            if (each.sampleId == m_sample.id)
+                count = each;
+    });
+    if (!looked)
+        return false;
     count.sampleId = m_sample.id;
     count.volumeMl = m_sample.scoop.volumeMl;
     count.packing = m_sample.scoop.packing;
@@ -218,7 +238,7 @@ void OwnScoopsController::refresh() {
     const mites::BeesInScoop bees =
         own ? *own : mites::scoopFromVolume(usual.volumeMl, book.of(usual.packing));
     const double sd = std::hypot(bees.ownSd, bees.sharedSd);
-    m_summary = own ? tr("%n counted scoop(s): %1 bees in %2", nullptr, own->countedScoops)
+    m_summary = own ? tr("%1 bees in %2, from %n counted scoop(s)", nullptr, own->countedScoops)
                           .arg(whole(bees.median), measure)
                     : tr("No scoop counted yet: %1 bees in %2, by the book").arg(whole(bees.median), measure);
     m_rangeLine =
@@ -234,15 +254,29 @@ void OwnScoopsController::list(const std::vector<records::ScoopCount>& counts) {
         ChoiceListModel::Entry row;
         row.key = QString::fromStdString(each->id);
         row.title = tr("%1 bees").arg(whole(each->bees));
-        row.detail = tr("%1, counted on %2", "scoop, day")
-                         .arg(words::measure(each->volumeMl),
-                              words::dayAndYear(
-                                  records::localDate({each->countedAtMs, m_services.now().offsetMinutes})));
+        const QString day =
+            words::dayAndYear(records::localDate({each->countedAtMs, m_services.now().offsetMinutes}));
+        const QString measure = words::measure(each->volumeMl);
+        const QString colony = colonyOf(*each);
+        row.detail =
+            colony.isEmpty()
+                ? tr("%1, counted on %2", "scoop, day").arg(measure, day)
+                : tr("Colony %1 · %2, counted on %3", "colony, scoop, day").arg(colony, measure, day);
         if (each->odd)
             row.note = tr("far from the usual, and you stood by it");
         entries.append(row);
     }
     m_counts.setEntries(entries);
+}
+
+QString OwnScoopsController::colonyOf(const records::ScoopCount& count) {
+    QString label;
+    m_services.kept([&] {
+        const auto sample = count.sampleId.empty() ? std::nullopt : m_services.store.sample(count.sampleId);
+        if (const auto colony = sample ? m_services.store.colony(sample->colonyId) : std::nullopt)
+            label = QString::fromStdString(colony->label);
+    });
+    return label;
 }
 
 void OwnScoopsController::takeOut(const QString& countId) {

@@ -56,6 +56,9 @@ public:
     void refresh(); // of the list
 
     Q_INVOKABLE void pickState(const QString& key); // "drained" or "alive"
+    /// Counting by touch: what stands in the field and so many bees more. What is no number stays as it is,
+    /// with a problem.
+    Q_INVOKABLE QString plus(const QString& soFar, int bees);
     /// Keeps what was typed, a count or grams. False, with a problem or a question, where it is not kept.
     Q_INVOKABLE bool keep(const QString& typed);
     Q_INVOKABLE bool keepAllTheSame(); // after the question
@@ -72,6 +75,7 @@ private:
     bool revise(const records::Scoop& scoop, const records::ScoopCount* count);
     bool fail(const QString& sentence);
     void listStates();
+    QString colonyOf(const records::ScoopCount& count);
     void list(const std::vector<records::ScoopCount>& counts);
 
     Services& m_services;

@@ -39,6 +39,26 @@ PageFrame {
             inputMethodHints: Qt.ImhFormattedNumbersOnly
         }
 
+        // By touch, without the keyboard: ten at a time, and what is left over singly.
+        SideRow {
+            width: parent.width
+            visible: !page.scoops.weighs
+
+            SideButton {
+                objectName: "oneMore"
+                text: qsTr("+1")
+                spoken: qsTr("One bee more")
+                onClicked: typed.text = page.scoops.plus(typed.text, 1)
+            }
+
+            SideButton {
+                objectName: "tenMore"
+                text: qsTr("+10")
+                spoken: qsTr("Ten bees more")
+                onClicked: typed.text = page.scoops.plus(typed.text, 10)
+            }
+        }
+
         OptionPair {
             width: parent.width
             title: qsTr("How")
@@ -69,7 +89,10 @@ PageFrame {
         objectName: "mainAction"
         width: parent.width
         text: qsTr("Keep")
-        onClicked: page.scoops.keep(typed.text) ? undefined : page.scoops.question !== "" ? page.cover = "odd" : undefined
+        onClicked: {
+            if (!page.scoops.keep(typed.text) && page.scoops.question !== "")
+                page.cover = "odd";
+        }
     }
 
     sheets: Sheet {

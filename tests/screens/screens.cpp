@@ -21,6 +21,11 @@ bool press(Stage& stage, std::initializer_list<const char*> names) {
     return true;
 }
 
+/// Drawn once, so that all of a page lies where it will be touched.
+bool drawn(Stage& stage) {
+    return !stage.picture().isNull();
+}
+
 bool open(Stage& stage, Navigator::Page page) {
     stage.app().navigator()->open(page);
     stage.settle();
@@ -225,13 +230,13 @@ const std::vector<Screen>& allScreens() {
          [](S& s) { return toTheAnswer(s, 9) && press(s, {"countBees"}) && at(s, "countBeesPage"); }},
         {"count the bees: wrong", S::Demo, 1,
          [](S& s) {
-             return toTheAnswer(s, 9) && press(s, {"countBees"}) && type(s, "bees", "many") &&
-                    press(s, {"mainAction"}) && at(s, "problem");
+             return toTheAnswer(s, 9) && press(s, {"countBees"}) && drawn(s) && type(s, "bees", "many") &&
+                    drawn(s) && press(s, {"mainAction"}) && at(s, "problem");
          }},
         {"count the bees: odd", S::Demo, 1,
          [](S& s) {
-             return toTheAnswer(s, 9) && press(s, {"countBees"}) && type(s, "bees", "30") &&
-                    press(s, {"mainAction"}) && at(s, "keepAllTheSame");
+             return toTheAnswer(s, 9) && press(s, {"countBees"}) && drawn(s) && type(s, "bees", "30") &&
+                    drawn(s) && press(s, {"mainAction"}) && at(s, "keepAllTheSame");
          }},
         {"weigh the bees", S::Demo, 1,
          [](S& s) {
@@ -245,8 +250,8 @@ const std::vector<Screen>& allScreens() {
          }},
         {"own scoops", S::Demo, 1,
          [](S& s) {
-             if (!toTheAnswer(s, 9) || !press(s, {"countBees"}) || !type(s, "bees", "352") ||
-                 !press(s, {"mainAction"}))
+             if (!toTheAnswer(s, 9) || !press(s, {"countBees"}) || !drawn(s) || !type(s, "bees", "352") ||
+                 !drawn(s) || !press(s, {"mainAction"}))
                  return false;
              s.app().navigator()->open(touch::Navigator::OwnScoops);
              s.settle();
