@@ -2,9 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/treatment_controller.h"
 
-#include "handbook/measure.h"
-#include "handbook/substance.h"
 #include "season/natural_order.h"
+#include "touch/substance_names.h"
 #include "touch/treatment_questions.h"
 #include "touch/words.h"
 
@@ -15,40 +14,6 @@ namespace halfcup::touch {
 namespace {
 
 using records::Treatment;
-
-/// The handbook's name for what was given; the id itself where this version does not know it.
-QString nameOf(const std::string& id, const handbook::Handbook& handbook) {
-    for (const handbook::Substance& each : handbook::substances(handbook))
-        if (each.id == id)
-            return QString::fromStdString(each.name);
-    for (const handbook::Measure& each : handbook::measures(handbook))
-        if (each.id == id)
-            return QString::fromStdString(each.name);
-    return QString::fromStdString(id);
-}
-
-/// Not in the handbook: typed by the keeper, or not typed yet.
-bool isUnknown(const std::string& id, const handbook::Handbook& handbook) {
-    return !handbook.find(id, "name");
-}
-
-/// The handbook's substance of that name, so that rotation knows it however it was typed; else the text
-/// itself.
-std::string idOf(const std::string& typed, const handbook::Handbook& handbook) {
-    const QString text = QString::fromStdString(typed).toCaseFolded();
-    for (const handbook::Substance& each : handbook::substances(handbook))
-        for (const std::string& name : {each.id, each.name, each.active})
-            if (QString::fromStdString(name).toCaseFolded() == text)
-                return each.id;
-    return typed;
-}
-
-std::string hazardOf(const std::string& id, const handbook::Handbook& handbook) {
-    for (const handbook::Substance& each : handbook::substances(handbook))
-        if (each.id == id)
-            return each.hazard;
-    return {};
-}
 
 const char* kept(season::Verdict verdict) {
     switch (verdict) {
@@ -151,7 +116,7 @@ void TreatmentController::beginForm(const TreatScope& scope, const Treatment& tr
         m_chosen.push_back(colony.id);
     readYard(treatment.yardId);
     m_name = name;
-    m_form.fill(treatment, true, m_courseHint, isUnknown(treatment.substance, m_services.handbook));
+    m_form.fill(treatment, true, m_courseHint, isUnknownSubstance(treatment.substance, m_services.handbook));
     m_editing = true;
     m_typed = false;
     m_showsMore = false;
@@ -169,7 +134,7 @@ bool TreatmentController::show(const QString& treatmentId) {
     m_entry = *found;
     m_chosen = m_entry.colonyIds;
     readYard(m_entry.treatment.yardId);
-    m_name = nameOf(m_entry.treatment.substance, m_services.handbook);
+    m_name = substanceName(m_entry.treatment.substance, m_services.handbook);
     m_courseHint.clear();
     m_editing = false;
     m_problem.clear();
@@ -207,7 +172,7 @@ QString TreatmentController::coloniesLine() const {
 
 QStringList TreatmentController::cautions() const {
     QStringList sentences;
-    if (const std::string hazard = hazardOf(m_entry.treatment.substance, m_services.handbook);
+    if (const std::string hazard = substanceHazard(m_entry.treatment.substance, m_services.handbook);
         !hazard.empty())
         sentences.append(QString::fromStdString(hazard));
     sentences.append(
@@ -262,7 +227,7 @@ bool TreatmentController::keep() {
     records::GivenTreatment entry = chosen();
     const TreatmentForm::Result typed = m_form.read(entry.treatment, today);
     entry.treatment = typed.treatment;
-    entry.treatment.substance = idOf(entry.treatment.substance, m_services.handbook);
+    entry.treatment.substance = substanceId(entry.treatment.substance, m_services.handbook);
     m_problem = typed.problem;
     m_questions.clear();
     if (m_problem.isEmpty())
@@ -283,7 +248,7 @@ bool TreatmentController::keepAllTheSame() {
     if (m_questions.isEmpty() || !typed.problem.isEmpty())
         return false;
     entry.treatment = typed.treatment;
-    entry.treatment.substance = idOf(entry.treatment.substance, m_services.handbook);
+    entry.treatment.substance = substanceId(entry.treatment.substance, m_services.handbook);
     m_questions.clear();
     return write(entry);
 }
@@ -313,7 +278,7 @@ bool TreatmentController::write(const records::GivenTreatment& entry) {
 
 void TreatmentController::edit() {
     m_form.fill(m_entry.treatment, false, m_courseHint,
-                isUnknown(m_entry.treatment.substance, m_services.handbook));
+                isUnknownSubstance(m_entry.treatment.substance, m_services.handbook));
     m_editing = true;
     m_typed = false;
     m_showsMore = true;

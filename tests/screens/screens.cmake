@@ -3,7 +3,7 @@
 #
 # The real pages on a real database, touched and measured off-screen.
 add_library(halfcup_stage STATIC measure.cpp screens.cpp season_screens.cpp stage.cpp story_screens.cpp)
-target_link_libraries(halfcup_stage PUBLIC Halfcup::touch halfcup_qml Qt6::Test Qt6::Quick)
+target_link_libraries(halfcup_stage PUBLIC Halfcup::touch halfcup_qml Qt6::Test Qt6::Quick Qt6::QuickTest)
 
 foreach(area screens wash)
     halfcup_test(screens_${area} SOURCES ${area}_test.cpp LIBRARIES halfcup_stage TIMEOUT 600)

@@ -4,6 +4,8 @@
 
 #include "place/scripted_position_source.h"
 
+#include <QtQuickTest/quicktest.h>
+
 #include <QCoreApplication>
 #include <QTest>
 
@@ -114,10 +116,14 @@ bool Stage::touch(const QString& name) {
     return true;
 }
 
+/// Until nothing more is to be laid out: on a fast machine a page that was just opened still moves when all
+/// events are done, and a touch would miss.
 void Stage::settle() {
     for (int i = 0; i < 3; ++i) {
         QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        if (window() && QQuickTest::qIsPolishScheduled(window()))
+            static_cast<void>(QQuickTest::qWaitForPolish(window(), 1000));
     }
 }
 
