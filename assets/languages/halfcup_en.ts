@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>halfcup::touch::ScoopController</name>
+    <message numerus="yes">
+        <source>from your %n counted scoop(s)</source>
+        <translation>
+            <numerusform>from your %n counted scoop</numerusform>
+            <numerusform>from your %n counted scoops</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>halfcup::touch::OwnScoopsController</name>
     <message numerus="yes">
         <source>%1 bees in %2, from %n counted scoop(s)</source>

@@ -25,6 +25,10 @@ QString whole(double figure) {
     return QLocale().toString(figure, 'f', 0);
 }
 
+double medianOf(const records::Scoop& scoop) { // as the pages name a scoop elsewhere
+    return scoop.beesMean / std::sqrt(1 + scoop.beesCv * scoop.beesCv);
+}
+
 } // namespace
 
 OwnScoopsController::OwnScoopsController(Services& services, QObject* parent)
@@ -67,7 +71,7 @@ bool OwnScoopsController::show(const QString& sampleId) {
 }
 
 QString OwnScoopsController::expectedLine() const {
-    return tr("It was taken to hold about %1 bees.").arg(whole(m_sample.scoop.beesMean));
+    return tr("It was taken to hold about %1 bees.").arg(whole(medianOf(m_sample.scoop)));
 }
 
 void OwnScoopsController::setWeighs(bool weighs) {
@@ -130,7 +134,7 @@ bool OwnScoopsController::keep(const QString& typed) {
     m_asked = bees;
     m_question =
         tr("%1 bees in %2 are far from the usual %3. Is that what you counted?")
-            .arg(whole(bees), words::measure(m_sample.scoop.volumeMl), whole(m_sample.scoop.beesMean));
+            .arg(whole(bees), words::measure(m_sample.scoop.volumeMl), whole(medianOf(m_sample.scoop)));
     emit changed();
     return false;
 }

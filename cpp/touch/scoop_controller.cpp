@@ -63,7 +63,7 @@ QString ScoopController::sourceLine() const {
     case records::Scoop::BeesSource::Counted:
         return tr("counted bee by bee");
     case records::Scoop::BeesSource::OwnScoops:
-        return tr("from your own counted scoops (%1)").arg(m_ownScoops);
+        return tr("from your %n counted scoop(s)", nullptr, m_ownScoops);
     case records::Scoop::BeesSource::Book:
         break;
     }

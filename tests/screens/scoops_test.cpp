@@ -59,7 +59,7 @@ private slots:
         QCOMPARE(std::round(scoop->value().beesMean * 10) / 10, 337.9);
         QCOMPARE(std::round(scoop->value().beesCv * 1000) / 1000, 0.099);
         QCOMPARE(scoop->value().source, records::Scoop::BeesSource::OwnScoops);
-        QVERIFY(scoop->sourceLine().contains(QLatin1String("5")));
+        QCOMPARE(scoop->sourceLine(), QStringLiteral("from your 5 counted scoops"));
         QVERIFY(scoop->beesLine().contains(QLatin1String("336")));
 
         stage.app().navigator()->home();
@@ -195,7 +195,11 @@ private slots:
         stage.settle();
         QVERIFY(stage.app().ownScoops()->summary().contains(QStringLiteral("from 1 counted scoop")));
         QVERIFY(stage.app().ownScoops()->bookFigures()->count() >= 2);
-        stage.app().ownScoops()->takeOut(stage.app().ownScoops()->counts()->entries().front().key);
+        const QString key = stage.app().ownScoops()->counts()->entries().front().key;
+        stage.picture();
+        QVERIFY(stage.touch(QStringLiteral("count-") + key));
+        stage.picture();
+        QVERIFY(stage.touch(QStringLiteral("takeItOut")));
         QVERIFY(stage.program().store().scoopCounts().empty());
         QVERIFY(stage.app().ownScoops()->summary().startsWith(QStringLiteral("No scoop counted yet")));
     }
