@@ -13,10 +13,15 @@ constexpr std::array<std::string_view, 15> yardFields{
 
 constexpr std::array<std::string_view, 5> colonyFields{"demo", "label", "note", "removed", "yard_id"};
 
-constexpr std::array<std::string_view, 49> sampleFields{"abandoned_at_ms",
+constexpr std::array<std::string_view, 65> sampleFields{"abandoned_at_ms",
                                                         "bees_cv",
                                                         "bees_mean",
                                                         "bees_source",
+                                                        "board_cells",
+                                                        "board_cells_counted",
+                                                        "board_hours",
+                                                        "board_laid_at_ms",
+                                                        "board_pulled_at_ms",
                                                         "chance_over",
                                                         "chance_over_own",
                                                         "colony_id",
@@ -38,6 +43,17 @@ constexpr std::array<std::string_view, 49> sampleFields{"abandoned_at_ms",
                                                         "mites",
                                                         "mites_second_rinse",
                                                         "note",
+                                                        "opened_cells",
+                                                        "other_chance_over",
+                                                        "other_count",
+                                                        "other_line",
+                                                        "other_line_source",
+                                                        "other_load_q05",
+                                                        "other_load_q50",
+                                                        "other_load_q95",
+                                                        "other_q05",
+                                                        "other_q50",
+                                                        "other_q95",
                                                         "own_line",
                                                         "position_state",
                                                         "queen",
@@ -75,6 +91,9 @@ constexpr std::array<std::string_view, 20> treatmentFields{
 constexpr std::array<std::string_view, 8> scoopCountFields{
     "bees", "counted_at_ms", "demo", "odd", "packing", "removed", "sample_id", "volume_ml"};
 
+constexpr std::array<std::string_view, 8> roundFields{
+    "colony_ids", "demo", "ended_at_ms", "picked", "removed", "started_at_ms", "utc_offset_min", "yard_id"};
+
 constexpr std::array<std::string_view, 4> treatedFields{"colony_id", "demo", "removed", "treatment_id"};
 
 } // namespace
@@ -95,6 +114,8 @@ std::string_view nameOf(Kind kind) {
         return "treated";
     case Kind::ScoopCount:
         return "scoop_count";
+    case Kind::Round:
+        return "round";
     }
     return "";
 }
@@ -115,6 +136,8 @@ std::span<const std::string_view> fieldNames(Kind kind) {
         return treatedFields;
     case Kind::ScoopCount:
         return scoopCountFields;
+    case Kind::Round:
+        return roundFields;
     }
     return {};
 }

@@ -19,13 +19,13 @@ using Value = std::variant<std::monostate, std::int64_t, double, std::string>;
 using Fields = std::map<std::string, Value, std::less<>>;
 
 /// The kinds of record that are kept field by field with their history.
-enum class Kind { Yard, Colony, Sample, Event, Treatment, Treated, ScoopCount };
+enum class Kind { Yard, Colony, Sample, Event, Treatment, Treated, ScoopCount, Round };
 
-inline constexpr std::array allKinds{Kind::Yard,      Kind::Colony,  Kind::Sample,    Kind::Event,
-                                     Kind::Treatment, Kind::Treated, Kind::ScoopCount};
+inline constexpr std::array allKinds{Kind::Yard,      Kind::Colony,  Kind::Sample,     Kind::Event,
+                                     Kind::Treatment, Kind::Treated, Kind::ScoopCount, Kind::Round};
 
-/// "yard", "colony", "sample", "event", "treatment", "treated", "scoop_count": the name in the database and
-/// in files.
+/// "yard", "colony", "sample", "event", "treatment", "treated", "scoop_count", "round": the name in the
+/// database and in files.
 [[nodiscard]] std::string_view nameOf(Kind kind);
 
 /// All field names of a kind, sorted, without the id. The database has one column for each.

@@ -158,6 +158,15 @@ std::string_view nameOf(Scoop::BeesSource source) {
     return wordFor(sourceWords, source);
 }
 
+bool isInTray(const Sample& sample) {
+    return sample.state == SampleState::Draft && !sample.removed &&
+           (!sample.jar.empty() || isUnderColony(sample.board));
+}
+
+bool waits(const Sample& sample) {
+    return isInTray(sample) && (sample.step == Step::Pour || isUnderColony(sample.board));
+}
+
 Fields toFields(const Sample& sample) {
     Fields f;
     f["colony_id"] = sample.colonyId;
@@ -184,6 +193,9 @@ Fields toFields(const Sample& sample) {
     putStamp(f, sample.stamp);
     putShake(f, sample.shake);
     putAnswer(f, sample.answer);
+    putBoard(f, sample.board);
+    f["opened_cells"] = valueOf(sample.openedCells);
+    putOtherAnswer(f, sample.otherAnswer);
     return f;
 }
 
@@ -214,6 +226,9 @@ Sample sampleFrom(const RecordId& id, const Fields& f) {
     sample.stamp = stampFrom(f);
     sample.shake = shakeFrom(f);
     sample.answer = answerFrom(f);
+    sample.board = boardFrom(f);
+    sample.openedCells = integerIn(f, "opened_cells");
+    sample.otherAnswer = otherAnswerFrom(f);
     return sample;
 }
 

@@ -4,6 +4,7 @@
 
 #include "records/fields.h"
 #include "records/method.h"
+#include "records/other_count.h"
 #include "records/record_id.h"
 #include "records/scoop.h"
 #include "records/shake.h"
@@ -61,20 +62,29 @@ struct Sample {
     int utcOffsetMinutes = 0;
     Queen queen = Queen::NotAsked;
     Scoop scoop;
+    /// The moment of the sample: bees scooped, a board pulled, brood opened.
     std::optional<std::int64_t> scoopedAtMs;
-    /// What is written on the jar that waits in the tray: scooped, to be washed later. Empty: not in the
-    /// tray, or washed since. A label stands on one waiting jar only.
+    /// What is written on a jar that was scooped to be washed later. It waits in the tray while the sample is
+    /// a draft, and a label stands on one waiting jar only; after that the label stays as a note.
     std::string jar;
+    BoardStay board;                         // for a sticky board
+    std::optional<std::int64_t> openedCells; // for drone brood: all cells opened
     PositionStamp stamp;
     ShakeRun shake;
     std::optional<std::int64_t> settleStartedMs;
     std::optional<std::int64_t> finishedAtMs;
     std::optional<std::int64_t> abandonedAtMs;
-    std::optional<Answer> answer;
+    std::optional<Answer> answer;           // of bees: a load
+    std::optional<OtherAnswer> otherAnswer; // of a board or of brood: in terms of its own, never both
     std::string note;
     bool demo = false;
     bool removed = false;
 };
+
+/// In the tray: a jar scooped and not yet counted, or a board under its colony.
+[[nodiscard]] bool isInTray(const Sample& sample);
+/// Put aside: in the tray, and nothing begun since.
+[[nodiscard]] bool waits(const Sample& sample);
 
 [[nodiscard]] Fields toFields(const Sample& sample);
 /// Missing or wrongly typed fields keep their defaults; unknown words in word fields read as the first of

@@ -12,5 +12,6 @@ namespace halfcup::store {
 void migrateTo1(SQLite::Database& database);
 void migrateTo2(SQLite::Database& database);
 void migrateTo3(SQLite::Database& database);
+void migrateTo4(SQLite::Database& database);
 
 } // namespace halfcup::store

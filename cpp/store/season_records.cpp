@@ -117,14 +117,27 @@ std::vector<ScoopCount> Store::scoopCounts() {
     return counts;
 }
 
+void Store::save(const Round& round) {
+    write(Kind::Round, round.id, toFields(round));
+}
+
+std::vector<Round> Store::roundsOf(const RecordId& yardId) {
+    std::vector<Round> rounds;
+    for (const Row& row : rows(
+             Kind::Round, "WHERE yard_id = ? AND removed = 0 ORDER BY started_at_ms DESC, id DESC", {yardId}))
+        rounds.push_back(roundFrom(row.id, row.fields));
+    return rounds;
+}
+
 std::vector<Sample> Store::samplesOfYard(const RecordId& yardId, std::int64_t sinceUtcMs) {
     std::vector<Sample> samples;
-    for (const Row& row : rows(
-             Kind::Sample,
-             "JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.started_at_ms "
-             ">= ?"
-             " AND sample.state = 'finished' AND sample.removed = 0 ORDER BY sample.started_at_ms, sample.id",
-             {yardId, sinceUtcMs}))
+    for (const Row& row :
+         rows(Kind::Sample,
+              "JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.started_at_ms "
+              ">= ?"
+              " AND sample.state = 'finished' AND sample.mites IS NOT NULL AND sample.removed = 0 ORDER BY "
+              "sample.started_at_ms, sample.id",
+              {yardId, sinceUtcMs}))
         samples.push_back(sampleFrom(row.id, row.fields));
     return samples;
 }

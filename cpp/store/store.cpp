@@ -44,7 +44,7 @@ std::vector<Sample> samplesIn(const std::vector<Row>& rows) {
 constexpr auto latestOfYard =
     "JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.id = ("
     "SELECT s.id FROM sample s WHERE s.colony_id = colony.id AND s.state = 'finished'"
-    " AND s.removed = 0 ORDER BY s.started_at_ms DESC, s.id DESC LIMIT 1)";
+    " AND s.mites IS NOT NULL AND s.removed = 0 ORDER BY s.started_at_ms DESC, s.id DESC LIMIT 1)";
 
 } // namespace
 
@@ -58,6 +58,7 @@ struct Store::Statements {
         , treatment(database, Kind::Treatment)
         , treated(database, Kind::Treated)
         , scoopCount(database, Kind::ScoopCount)
+        , round(database, Kind::Round)
         , addCount(database,
                    "INSERT INTO count_event(sample_id, number, rinse, change, typed, at_ms) SELECT ?1,"
                    " 1 + coalesce(max(number), 0), ?2, ?3, ?4, ?5 FROM count_event WHERE sample_id = ?1")
@@ -74,6 +75,7 @@ struct Store::Statements {
     RecordTable treatment;
     RecordTable treated;
     RecordTable scoopCount;
+    RecordTable round;
     SQLite::Statement addCount;
     SQLite::Statement counts;
     SQLite::Statement setting;
@@ -120,6 +122,8 @@ RecordTable& Store::table(Kind kind) {
         return m_statements->treated;
     case Kind::ScoopCount:
         return m_statements->scoopCount;
+    case Kind::Round:
+        return m_statements->round;
     case Kind::Sample:
         break;
     }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "records/count.h"
+#include "records/round.h"
 #include "records/scoop_count.h"
 #include "records/yard_records.h"
 #include "store/migration.h"
@@ -60,7 +61,8 @@ public:
     [[nodiscard]] std::optional<records::Colony> colony(const records::RecordId& id);
     [[nodiscard]] std::optional<records::Sample> sample(const records::RecordId& id);
     [[nodiscard]] std::vector<records::Sample> samplesOf(const records::RecordId& colonyId); // newest first
-    /// The newest finished sample of each colony that stands in the yard now, in no particular order.
+    /// The newest finished sample of bees of each colony that stands in the yard now, in no particular order:
+    /// boards and brood are no loads.
     [[nodiscard]] std::vector<records::Sample> latestFinished(const records::RecordId& yardId);
     [[nodiscard]] std::vector<records::Sample> drafts(); // newest first
     [[nodiscard]] int sampleCount();                     // finished and abandoned ones
@@ -82,11 +84,15 @@ public:
     [[nodiscard]] std::optional<records::YardRecords> yardRecords(const records::RecordId& yardId);
     [[nodiscard]] std::vector<records::Sample>
     samplesOfYard(const records::RecordId& yardId,
-                  std::int64_t sinceUtcMs); // finished, oldest first
+                  std::int64_t sinceUtcMs); // of bees, finished, oldest first
 
     void save(const records::ScoopCount& count);
     /// The keeper's own counted scoops, oldest first, of all volumes.
     [[nodiscard]] std::vector<records::ScoopCount> scoopCounts();
+
+    void save(const records::Round& round);
+    /// The yard's rounds, newest first.
+    [[nodiscard]] std::vector<records::Round> roundsOf(const records::RecordId& yardId);
 
     /// Appends one act of counting, numbered after those there. On disk when it returns.
     void addCount(const records::RecordId& sampleId, records::CountEvent event);

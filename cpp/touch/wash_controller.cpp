@@ -63,6 +63,10 @@ WashController::Step WashController::step() const {
     case records::Step::Count:
         return Count;
     case records::Step::SecondRinse:
+    case records::Step::LayBoard:
+    case records::Step::PullBoard:
+    case records::Step::BoardCells:
+    case records::Step::OpenedCells:
     case records::Step::Answer:
         break;
     }
@@ -123,7 +127,7 @@ void WashController::begin(const QString& yardId, const QString& colonyId) {
     m_sample.startedAtMs = now.utcMs;
     m_sample.utcOffsetMinutes = now.offsetMinutes;
     m_sample.yardId = yardId.toStdString();
-    m_sample.step = method().steps.front();
+    m_sample.step = method().steps.front().step;
     readCounts();
     m_shake.setRun({});
     m_scoop.useUsual();
@@ -292,7 +296,7 @@ void WashController::finish(bool withSecondRinse) {
         m_sample.answer = records::answerOf(m_sample, m_count.mites(), second, lines);
         m_sample.state = records::SampleState::Finished;
         resolveStamp(true);
-        m_sample.step = method().steps.back();
+        m_sample.step = method().steps.back().step;
         m_sample.finishedAtMs = m_services.now().utcMs;
         m_services.store.save(m_sample);
     });

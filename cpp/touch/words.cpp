@@ -141,9 +141,13 @@ QString measure(double millilitres) {
         QLocale().toString(millilitres, 'f', millilitres == std::round(millilitres) ? 0 : 1));
 }
 
+QString ofMethod(const char* text) {
+    return *text ? QCoreApplication::translate("Method", text) : QString();
+}
+
 QString method(const QString& methodId) {
-    return methodId == QLatin1String("alcohol_wash") ? Words::tr("alcohol wash")
-                                                     : Words::tr("another method (%1)").arg(methodId);
+    const records::Method* known = records::findMethod(methodId.toStdString());
+    return known ? ofMethod(known->name) : Words::tr("another method (%1)").arg(methodId);
 }
 
 QString step(records::Step step) {
@@ -155,15 +159,23 @@ QString step(records::Step step) {
     case records::Step::Scoop:
         return Words::tr("scoop");
     case records::Step::Pour:
-        return Words::tr("pour and close");
+        return Words::tr("close the jar");
     case records::Step::Shake:
         return Words::tr("shake");
     case records::Step::Settle:
         return Words::tr("let it settle");
     case records::Step::Count:
-        return Words::tr("count the mites");
+        return Words::tr("count");
     case records::Step::SecondRinse:
         return Words::tr("second rinse");
+    case records::Step::LayBoard:
+        return Words::tr("lay the board");
+    case records::Step::PullBoard:
+        return Words::tr("pull the board");
+    case records::Step::BoardCells:
+        return Words::tr("how much of the board");
+    case records::Step::OpenedCells:
+        return Words::tr("how many cells opened");
     case records::Step::Answer:
         break;
     }

@@ -42,7 +42,9 @@ namespace halfcup::touch::words {
 [[nodiscard]] QString timeOfDay(const records::Moment& moment);       // "09:41" as the locale writes it
 [[nodiscard]] QString coordinates(const records::Position& position); // "48.11730 N 11.51667 E, within 6 m"
 [[nodiscard]] QString measure(double millilitres);                    // "half a cup", "100 ml"
-[[nodiscard]] QString method(const QString& methodId);
+/// A text of a method (records/method.h) in the keeper's language; empty for an empty one.
+[[nodiscard]] QString ofMethod(const char* text);
+[[nodiscard]] QString method(const QString& methodId); // "alcohol wash"
 
 /// Where a step of a wash waits, for "Colony 7 waits at: count the mites".
 [[nodiscard]] QString step(records::Step step);

@@ -4,6 +4,7 @@
 #include "records/colony_event.h"
 #include "records/field_access.h"
 #include "records/method.h"
+#include "records/round.h"
 #include "records/sample.h"
 #include "records/scoop_count.h"
 #include "records/treatment.h"
@@ -64,6 +65,9 @@ Sample fullSample() {
     s.finishedAtMs = 4;
     s.abandonedAtMs = 5;
     s.answer = Answer{9, 1, 1.37, 3.2, 7.77, {3.0, "own", 1.7}, 0.55, 0.9, 0.9, 0.08, 6.5};
+    s.board = {5, 6, 24.5, 17, 51};
+    s.openedCells = 120;
+    s.otherAnswer = OtherAnswer{12, 7.3, 12.2, 18.8, 10, "a-line", 0.77, 0.5, 1.5, 4.6};
     s.note = "four bees with crippled wings";
     s.demo = true;
     s.removed = true;
@@ -113,6 +117,20 @@ Treatment fullTreatment() {
     t.demo = true;
     t.removed = true;
     return t;
+}
+
+Round fullRound() {
+    Round round;
+    round.id = "id";
+    round.yardId = "yard";
+    round.startedAtMs = 1;
+    round.utcOffsetMinutes = 120;
+    round.endedAtMs = 2;
+    round.picked = Round::Picked::ByKeeper;
+    round.colonyIds = {"017f22e2-79b0-7cc3-98c4-dc0c0c07398f", "017f22e2-79b0-7cc3-98c4-dc0c0c073990"};
+    round.demo = true;
+    round.removed = true;
+    return round;
 }
 
 template <typename Record>
@@ -166,6 +184,8 @@ private slots:
         QCOMPARE(keys(fullTreatment()), names(Kind::Treatment));
         QCOMPARE(keys(TreatedColony{}), names(Kind::Treated));
         QCOMPARE(keys(ScoopCount{}), names(Kind::ScoopCount));
+        QCOMPARE(keys(Round{}), names(Kind::Round));
+        QCOMPARE(keys(fullRound()), names(Kind::Round));
     }
 
     void fullRecordsFillEveryField() { // else the round trips below would prove too little
@@ -173,6 +193,7 @@ private slots:
         QCOMPARE(notKnown(toFields(fullColony())), 0);
         QCOMPARE(notKnown(toFields(fullSample())), 0);
         QCOMPARE(notKnown(toFields(fullTreatment())), 0);
+        QCOMPARE(notKnown(toFields(fullRound())), 0);
         QCOMPARE(notKnown(toFields(fullEvent(EventKind::Brood))),
                  1); // a floor is in events of the floor alone
         QCOMPARE(notKnown(toFields(fullEvent(EventKind::Floor))), 1);
@@ -192,6 +213,12 @@ private slots:
         QCOMPARE(toFields(treatedColonyFrom("x", toFields(treated))), toFields(treated));
         const ScoopCount scoop{"x", "sample", 100, Packing::Settled, 312, 5, true, true, true};
         QCOMPARE(toFields(scoopCountFrom("x", toFields(scoop))), toFields(scoop));
+        QCOMPARE(toFields(roundFrom("x", toFields(fullRound()))), toFields(fullRound()));
+        QCOMPARE(roundFrom("x", toFields(fullRound())).colonyIds, fullRound().colonyIds);
+        Fields listed = toFields(fullRound()); // what is no id, and what is there twice, is left out
+        listed["colony_ids"] =
+            "../../etc " + fullRound().colonyIds.front() + "  x " + fullRound().colonyIds.front();
+        QCOMPARE(roundFrom("x", listed).colonyIds, std::vector{fullRound().colonyIds.front()});
         QCOMPARE(sampleFrom("x", {}).id, RecordId("x"));
         QCOMPARE(yardFrom("x", {}).id, RecordId("x"));
         QCOMPARE(colonyFrom("x", {}).id, RecordId("x"));
@@ -214,6 +241,9 @@ private slots:
         QCOMPARE(sample.answer->lines, fullSample().answer->lines); // which line an old answer was judged by
         QCOMPARE(sample.answer->chanceOverOwn, fullSample().answer->chanceOverOwn);
         QCOMPARE(sample.answer->jarShape, 6.5);
+        QCOMPARE(sample.board, fullSample().board);
+        QCOMPARE(sample.otherAnswer, fullSample().otherAnswer);
+        QCOMPARE(sample.openedCells, std::optional<std::int64_t>{120});
     }
 
     void unknownIsNothingAndNeverZero() {
@@ -284,11 +314,12 @@ private slots:
             words.insert(nameOf(source));
         }
         for (const Step step : {Step::Colony, Step::Safety, Step::Scoop, Step::Pour, Step::Shake,
-                                Step::Settle, Step::Count, Step::SecondRinse, Step::Answer}) {
+                                Step::Settle, Step::Count, Step::SecondRinse, Step::LayBoard, Step::PullBoard,
+                                Step::BoardCells, Step::OpenedCells, Step::Answer}) {
             QCOMPARE(stepFrom(nameOf(step)), step);
             words.insert(nameOf(step));
         }
-        QCOMPARE(words.size(), std::size_t{3 + 6 + 3 + 2 + 4 + 9}); // no word is used for two
+        QCOMPARE(words.size(), std::size_t{3 + 6 + 3 + 2 + 4 + 13}); // no word is used for two
     }
 
     void wholeNumbersAreReadAsRealsButNotBack() {
@@ -307,35 +338,6 @@ private slots:
         QCOMPARE(valueOf(false), Value{std::int64_t{0}});
         QCOMPARE(valueOf(std::optional<double>{}), Value{});
         QCOMPARE(valueOf(std::optional{2.5}), Value{2.5});
-    }
-
-    void stepsOfTheAlcoholWash() {
-        const Method& wash = alcoholWash();
-        QCOMPARE(findMethod("alcohol_wash"), &wash);
-        QCOMPARE(findMethod("from a newer version"), nullptr);
-        QCOMPARE(findMethod(""), nullptr);
-        QVERIFY(wash.flammable);
-        QCOMPARE(wash.recovery, 1.0); // lines are set on what an alcohol wash finds
-        QCOMPARE(wash.recoverySd, 0.0);
-        QCOMPARE(wash.steps.front(), Step::Colony);
-        QCOMPARE(wash.steps.back(), Step::Answer);
-        QCOMPARE(stepCount(wash), 8);
-        for (std::size_t i = 0; i < wash.steps.size(); ++i) {
-            const Step step = wash.steps[i];
-            QCOMPARE(stepNumber(wash, step), std::min(static_cast<int>(i) + 1, 8));
-            QCOMPARE(stepAfter(wash, step), wash.steps[std::min(i + 1, wash.steps.size() - 1)]);
-            QCOMPARE(stepBefore(wash, step), wash.steps[i == 0 ? 0 : i - 1]);
-        }
-    }
-
-    void stepThatAMethodDoesNotHaveStartsAnew() {
-        static constexpr std::array shortSteps{Step::Colony, Step::Count, Step::Answer};
-        const Method quick{"quick", shortSteps};
-        QCOMPARE(stepNumber(quick, Step::Shake), 1);
-        QCOMPARE(stepAfter(quick, Step::Shake), Step::Count);
-        QCOMPARE(stepBefore(quick, Step::Shake), Step::Colony);
-        QCOMPARE(stepNumber(quick, Step::Count), 2);
-        QCOMPARE(stepCount(quick), 2);
     }
 };
 
