@@ -22,20 +22,10 @@ struct Gathered {
     bool framesUnknown = false;
 };
 
-/// What was seen of the brood, as far as it still holds on the day.
-Brood broodOn(const records::ColonyState& state, const records::Date& day) {
-    if (!state.brood)
-        return Brood::NotKnown;
-    const int age = records::daysBetween(state.brood->day, day);
-    const bool over = (state.brood->value == Brood::None && age > noBroodHoldsDays) ||
-                      (state.brood->value == Brood::OpenOnly && age > openBroodHoldsDays);
-    return over ? Brood::NotKnown : state.brood->value;
-}
-
 void gather(Gathered& all, const records::ColonyState& state, const records::Date& day) {
     all.supersUnknown = all.supersUnknown || !state.supersOn;
     all.anySupers = all.anySupers || (state.supersOn && state.supersOn->value);
-    const Brood brood = broodOn(state, day);
+    const Brood brood = broodHolding(state, day);
     all.broodUnknown = all.broodUnknown || brood == Brood::NotKnown;
     all.anyCapped = all.anyCapped || brood == Brood::Capped;
     all.anyOpen = all.anyOpen || brood == Brood::OpenOnly;
@@ -50,10 +40,22 @@ void gather(Gathered& all, const records::ColonyState& state, const records::Dat
 
 } // namespace
 
-bool isDroneSeason(const records::Yard& yard, const records::Date& day) {
+records::Brood broodHolding(const records::ColonyState& state, const records::Date& day) {
+    if (!state.brood)
+        return Brood::NotKnown;
+    const int age = records::daysBetween(state.brood->day, day);
+    const bool over = (state.brood->value == Brood::None && age > noBroodHoldsDays) ||
+                      (state.brood->value == Brood::OpenOnly && age > openBroodHoldsDays);
+    return over ? Brood::NotKnown : state.brood->value;
+}
+
+int northernMonth(const records::Yard& yard, const records::Date& day) {
     const bool south = yard.position && yard.position->latitudeDeg < 0;
-    const int month = south ? (day.month + 5) % 12 : day.month - 1; // from 0
-    return mites::kSeasonDroneCells[static_cast<std::size_t>(month)] > 0;
+    return south ? (day.month + 5) % 12 + 1 : day.month;
+}
+
+bool isDroneSeason(const records::Yard& yard, const records::Date& day) {
+    return mites::kSeasonDroneCells[static_cast<std::size_t>(northernMonth(yard, day) - 1)] > 0;
 }
 
 Situation situationOf(const records::Yard& yard, std::span<const records::Colony> colonies,

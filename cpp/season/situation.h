@@ -28,6 +28,12 @@ inline constexpr int noBroodHoldsDays = 8;
 inline constexpr int openBroodHoldsDays = 2; // [own choice]
 inline constexpr int strengthHoldsDays = 60; // [own choice] colonies grow and shrink by a third in that time
 
+/// What was seen of the brood, as far as it still holds on the day; NotKnown where it does not.
+[[nodiscard]] records::Brood broodHolding(const records::ColonyState& state, const records::Date& day);
+
+/// 1 to 12: the month, or in the south the one half a year away. A yard without a position counts as north.
+[[nodiscard]] int northernMonth(const records::Yard& yard, const records::Date& day);
+
 /// Months in which colonies raise drones: March to August, half a year later in the south: those with drone
 /// cells in the season model's usual colony.
 [[nodiscard]] bool isDroneSeason(const records::Yard& yard, const records::Date& day);

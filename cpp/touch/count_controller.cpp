@@ -23,15 +23,26 @@ CountController::CountController(Services& services, int rinse, QObject* parent)
 }
 
 QString CountController::spoken() const {
-    return words::mites(m_tally.mites());
+    return m_countsCells ? words::cells(m_tally.mites()) : words::mites(m_tally.mites());
+}
+
+QString CountController::oneMore() const {
+    return m_countsCells ? tr("Count one cell") : tr("Count one mite");
+}
+
+QString CountController::whatIsCounted() const {
+    return m_countsCells ? tr("Cells with mites") : tr("Mites counted");
 }
 
 bool CountController::keysWork() const {
     return m_services.device.volumeKeys->works();
 }
 
-void CountController::setSample(const QString& sampleId) {
+void CountController::setSample(const QString& sampleId, const records::Method& method) {
     m_sampleId = sampleId;
+    m_countsCells = method.measure == records::Measure::InfestedCells;
+    m_noneFound = words::ofMethod(method.noneFound);
+    m_hint = words::ofMethod(records::stepOf(method, records::Step::Count).text);
     m_problem.clear();
     m_services.kept(
         [&] { m_tally = records::tally(m_services.store.countEvents(sampleId.toStdString()), m_rinse); });
@@ -79,6 +90,26 @@ bool CountController::type(const QString& text) {
         return false;
     }
     return add(records::CountEvent::Change::Typed, std::get<std::int64_t>(read));
+}
+
+bool CountController::typeOpened(const QString& text) {
+    const auto read = records::readCount(text.toStdString());
+    const auto* problem = std::get_if<records::InputProblem>(&read);
+    const std::int64_t opened = problem ? 0 : std::get<std::int64_t>(read);
+    if (problem)
+        m_problem = words::problem(*problem, tr("The number of cells"), 1, records::largestCount);
+    else if (opened == 0)
+        m_problem = tr("No cell opened is no count. Open some, or leave this count.");
+    else if (opened < m_tally.mites())
+        m_problem =
+            tr("You counted %n cell(s) with mites: so many at the least were opened.", nullptr, mites());
+    else
+        m_problem.clear();
+    emit changed();
+    if (!m_problem.isEmpty())
+        return false;
+    emit openedTyped(opened);
+    return true;
 }
 
 void CountController::clearProblem() {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "records/count.h"
+#include "records/method.h"
 #include "touch/services.h"
 
 #include <QObject>
@@ -16,7 +17,11 @@ class CountController : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("the wash's")
     Q_PROPERTY(int mites READ mites NOTIFY changed)
-    Q_PROPERTY(QString spoken READ spoken NOTIFY changed) // "9 mites", for a screen reader
+    Q_PROPERTY(QString spoken READ spoken NOTIFY changed)               // "9 mites", for a screen reader
+    Q_PROPERTY(QString oneMore READ oneMore NOTIFY changed)             // "Count one mite", what a touch does
+    Q_PROPERTY(QString hint READ hint NOTIFY changed)                   // "Touch anywhere for each mite"
+    Q_PROPERTY(QString noneFound READ noneFound NOTIFY changed)         // asked before a count of 0 is kept
+    Q_PROPERTY(QString whatIsCounted READ whatIsCounted NOTIFY changed) // "Mites counted", over typed digits
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
     Q_PROPERTY(bool touched READ isTouched NOTIFY changed)  // something was counted or typed
     Q_PROPERTY(QString problem READ problem NOTIFY changed) // what is wrong with what was typed; else empty
@@ -26,13 +31,17 @@ public:
 
     int mites() const { return static_cast<int>(m_tally.mites()); }
     QString spoken() const;
+    QString oneMore() const;
+    QString hint() const { return m_hint; }
+    QString noneFound() const { return m_noneFound; }
+    QString whatIsCounted() const;
     bool canUndo() const { return m_tally.canUndo(); }
     bool isTouched() const { return m_tally.touched(); }
     QString problem() const { return m_problem; }
     bool keysWork() const;
 
-    /// The sample to count for; reads what was counted before.
-    void setSample(const QString& sampleId);
+    /// The sample to count for, by which method; reads what was counted before.
+    void setSample(const QString& sampleId, const records::Method& method);
     /// While true the volume keys count: up one more, down takes back.
     void setListening(bool listening);
 
@@ -40,10 +49,13 @@ public:
     Q_INVOKABLE bool undo();
     /// True where the text is a count and it is on disk; else problem() says why not.
     Q_INVOKABLE bool type(const QString& text);
+    /// All cells opened, of brood: as many at the least as were counted. False: problem() says why not.
+    Q_INVOKABLE bool typeOpened(const QString& text);
     Q_INVOKABLE void clearProblem();
 
 signals:
     void changed();
+    void openedTyped(std::int64_t cells);
 
 private:
     bool add(records::CountEvent::Change change, std::int64_t typed);
@@ -51,6 +63,9 @@ private:
     Services& m_services;
     int m_rinse;
     QString m_sampleId;
+    bool m_countsCells = false;
+    QString m_hint;
+    QString m_noneFound;
     records::CountTally m_tally;
     QString m_problem;
     bool m_listening = false;

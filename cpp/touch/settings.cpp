@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/settings.h"
 
+#include "records/method.h"
 #include "records/shake.h"
 #include "records/typed_input.h"
 
@@ -86,6 +87,17 @@ void Settings::setUsualScoop(const records::Scoop& scoop) {
         m_store.setSetting("scoop_volume_ml", scoop.volumeMl);
         m_store.setSetting("scoop_settled", std::int64_t{scoop.packing == records::Packing::Settled});
     });
+    emit changed();
+}
+
+std::string Settings::usualMethod() const {
+    const records::Value value = m_store.setting("usual_method");
+    const auto* id = std::get_if<std::string>(&value);
+    return id && records::findMethod(*id) ? *id : std::string(records::alcoholWash().id);
+}
+
+void Settings::setUsualMethod(const std::string& id) {
+    m_store.setSetting("usual_method", id);
     emit changed();
 }
 

@@ -30,6 +30,8 @@ public:
     void setPositionSource(const QString& source);
     [[nodiscard]] records::Scoop usualScoop() const; // volume and packing; half a cup, settled
     void setUsualScoop(const records::Scoop& scoop);
+    [[nodiscard]] std::string usualMethod() const; // an id of records/method.h; alcohol wash
+    void setUsualMethod(const std::string& id);
     [[nodiscard]] season::TemperatureUnit temperatureUnit() const; // Celsius
     void setTemperatureUnit(season::TemperatureUnit unit);
     [[nodiscard]] bool readWhatThisIsNot() const; // the page of the first start was seen

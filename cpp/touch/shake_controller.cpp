@@ -53,9 +53,9 @@ double ShakeController::fraction() const {
 QString ShakeController::word() const {
     switch (phase()) {
     case FirstHalf:
-        return tr("Turn the jar over and over, not too gently.");
+        return m_during;
     case SecondHalf:
-        return tr("Half time is past. Keep the jar turning.");
+        return tr("Half time is past. Keep on.");
     case LastTenSeconds:
         return tr("Last ten seconds.");
     case Paused:
@@ -64,7 +64,7 @@ QString ShakeController::word() const {
         if (m_progress.interrupted)
             return tr("The phone's clocks disagree: how long you shook is a guess.");
         const auto overdue = m_progress.overdueMs / 1000;
-        return overdue < 15 ? tr("Time. Set the jar down.")
+        return overdue < 15 ? m_over
                             : tr("Time was up %1 ago. Set the jar down.")
                                   .arg(words::seconds(static_cast<int>(overdue)));
     }
@@ -79,7 +79,7 @@ QString ShakeController::unit() const {
 }
 
 QString ShakeController::stopAction() const {
-    return phase() == Over ? tr("Let it settle") : tr("Stop here");
+    return phase() == Over ? m_overAction : tr("Stop here");
 }
 
 QString ShakeController::stopDetail() const {
@@ -108,6 +108,13 @@ void ShakeController::setRun(const records::ShakeRun& run) {
         m_timer.stop();
         m_awake.reset();
     }
+    emit changed();
+}
+
+void ShakeController::setWords(const QString& during, const QString& overAction, const QString& over) {
+    m_during = during;
+    m_overAction = overAction;
+    m_over = over;
     emit changed();
 }
 

@@ -47,6 +47,8 @@ public:
 
     const records::ShakeRun& run() const { return m_run; }
     void setRun(const records::ShakeRun& run); // a draft's; goes on counting where it runs
+    /// What the method says: while it is shaken, on the button once it is over, and as a sentence then.
+    void setWords(const QString& during, const QString& overAction, const QString& over);
     /// Begins, or goes on where it was paused. The wash keeps what start() and end() change.
     void start(int plannedS);
     void end();
@@ -65,6 +67,9 @@ private:
     Services& m_services;
     records::ShakeRun m_run;
     records::ShakeProgress m_progress;
+    QString m_during;
+    QString m_overAction;
+    QString m_over;
     QTimer m_timer;
     std::unique_ptr<device::KeepAwake::Hold> m_awake;
 };

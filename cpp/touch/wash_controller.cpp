@@ -3,6 +3,8 @@
 #include "touch/wash_controller.h"
 
 #include "records/judgement.h"
+#include "season/board_reading.h"
+#include "season/drone_reading.h"
 #include "season/lines.h"
 #include "touch/colony_entries.h"
 #include "touch/words.h"
@@ -23,7 +25,8 @@ WashController::WashController(Services& services, QObject* parent)
     , m_scoop(services)
     , m_shake(services)
     , m_count(services, 1)
-    , m_secondRinse(services, 2) {
+    , m_secondRinse(services, 2)
+    , m_board(services) {
     m_settleTimer.setInterval(settleTickMs);
     connect(&m_settleTimer, &QTimer::timeout, this, [this] {
         emit settleChanged();
@@ -40,86 +43,19 @@ WashController::WashController(Services& services, QObject* parent)
         m_sample.shake = m_shake.run();
         keep();
     });
+    connect(&m_board, &BoardController::edited, this, [this] {
+        m_sample.board = m_board.value();
+        keep();
+    });
+    connect(&m_count, &CountController::openedTyped, this, &WashController::cellsOpened);
+    connect(&m_board, &BoardController::stepDone, this, &WashController::boardDone);
     connect(&services.position, &PositionStamper::changed, this, [this] {
         takeStamp();
         emit changed();
     });
 }
 
-WashController::Step WashController::step() const {
-    switch (m_sample.step) {
-    case records::Step::Colony:
-        return Colony;
-    case records::Step::Safety:
-        return Safety;
-    case records::Step::Scoop:
-        return Scoop;
-    case records::Step::Pour:
-        return Pour;
-    case records::Step::Shake:
-        return Shake;
-    case records::Step::Settle:
-        return Settle;
-    case records::Step::Count:
-        return Count;
-    case records::Step::SecondRinse:
-    case records::Step::LayBoard:
-    case records::Step::PullBoard:
-    case records::Step::BoardCells:
-    case records::Step::OpenedCells:
-    case records::Step::Answer:
-        break;
-    }
-    return SecondRinse;
-}
-
-const records::Method& WashController::method() const {
-    const records::Method* known = records::findMethod(m_sample.method);
-    return known ? *known : records::alcoholWash();
-}
-
-QString WashController::header() const {
-    const QString place = tr("step %1 of %2")
-                              .arg(records::stepNumber(method(), m_sample.step))
-                              .arg(records::stepCount(method()));
-    if (m_colonyLabel.isEmpty())
-        return tr("Wash · %1").arg(place);
-    return tr("Colony %1 · %2").arg(m_colonyLabel, place);
-}
-
-QStringList WashController::cautions() const {
-    return {tr("Alcohol burns. No lit smoker, flame or cigarette near the jar."),
-            tr("The washed bees die. Look twice that the queen is not among them."),
-            tr("Stung and short of breath, dizzy or swelling? Stop and call for help.")};
-}
-
-QString WashController::queenAnswer() const {
-    switch (m_sample.queen) {
-    case records::Queen::SeenAndSafe:
-        return tr("Queen seen and safe.");
-    case records::Queen::NotSeen:
-        return tr("Queen not seen: look at every bee on the frame before you scoop.");
-    case records::Queen::NotAsked:
-        break;
-    }
-    return {};
-}
-
-int WashController::settleSecondsLeft() const {
-    if (!m_sample.settleStartedMs)
-        return method().settleS;
-    const std::int64_t since = m_services.now().utcMs - *m_sample.settleStartedMs;
-    if (since < 0) // the clock was set back: no reason to make the keeper wait
-        return 0;
-    return static_cast<int>(std::max<std::int64_t>(0, method().settleS - since / 1000));
-}
-
-QString WashController::settleLine() const {
-    return settleSecondsLeft() > 0 ? tr("Stand the jar still. The mites sink.")
-                                   : tr("Settled. Look from below.");
-}
-
-void WashController::begin(const QString& yardId, const QString& colonyId) {
+void WashController::begin(const QString& yardId, const QString& colonyId, const QString& methodId) {
     const records::Moment now = m_services.now();
     m_sample = {};
     m_colonyLabel.clear();
@@ -127,6 +63,8 @@ void WashController::begin(const QString& yardId, const QString& colonyId) {
     m_sample.startedAtMs = now.utcMs;
     m_sample.utcOffsetMinutes = now.offsetMinutes;
     m_sample.yardId = yardId.toStdString();
+    m_sample.method = records::findMethod(methodId.toStdString()) ? methodId.toStdString()
+                                                                  : m_services.settings.usualMethod();
     m_sample.step = method().steps.front().step;
     readCounts();
     m_shake.setRun({});
@@ -144,18 +82,23 @@ bool WashController::resume(const QString& sampleId) {
     m_services.kept([&] { kept = m_services.store.sample(sampleId.toStdString()); });
     if (!kept || kept->state != records::SampleState::Draft)
         return false;
+    if (!records::findMethod(kept->method)) {
+        m_services.messages.say(
+            tr("This count was begun with a newer version of the program, by a method that "
+               "this one does not know. It is kept as it is."));
+        return false;
+    }
     m_sample = m_kept = *kept;
     readColony();
     readCounts();
-    m_scoop.setValue(m_sample.scoop);
-    m_shake.setRun(m_sample.shake);
+    showKept();
     enter();
     return true;
 }
 
 void WashController::readCounts() {
-    m_count.setSample(QString::fromStdString(m_sample.id));
-    m_secondRinse.setSample(QString::fromStdString(m_sample.id));
+    m_count.setSample(QString::fromStdString(m_sample.id), method());
+    m_secondRinse.setSample(QString::fromStdString(m_sample.id), method());
 }
 
 void WashController::readColony() {
@@ -184,9 +127,14 @@ bool WashController::keep() {
 void WashController::goBackToKept() {
     m_sample = m_kept;
     readColony();
+    showKept();
+    emit changed();
+}
+
+void WashController::showKept() {
     m_scoop.setValue(m_sample.scoop);
     m_shake.setRun(m_sample.shake);
-    emit changed();
+    m_board.setSample(m_sample);
 }
 
 bool WashController::goTo(records::Step step) {
@@ -206,6 +154,11 @@ void WashController::enter() {
             if (const auto yard = m_services.store.yard(m_sample.yardId))
                 m_colonies.setEntries(colonyEntries(m_services, *yard));
         });
+    const records::MethodStep& shaking = records::stepOf(method(), Shake);
+    m_shake.setWords(words::ofMethod(shaking.text), words::ofMethod(shaking.action),
+                     words::ofMethod(shaking.then));
+    if (m_sample.step == LayBoard || m_sample.step == PullBoard)
+        m_board.setSample(m_sample);
     m_count.setListening(counting);
     m_secondRinse.setListening(rinsing);
     m_services.device.volumeKeys->setGrabbed(counting || rinsing);
@@ -219,84 +172,107 @@ void WashController::enter() {
     emit changed();
 }
 
-void WashController::chooseColony(const QString& colonyId) {
-    m_sample.colonyId = colonyId.toStdString();
-    readColony();
-    goTo(records::stepAfter(method(), records::Step::Colony));
+/// To the next step. What the clocks begin with it is one write with it: no kill can come between them.
+void WashController::advance() {
+    const records::Step next = records::stepAfter(method(), m_sample.step);
+    if (next == records::Step::Answer) {
+        finish(false);
+        return;
+    }
+    const bool moment = isAt(method().momentAt);
+    if (moment)
+        stampMoment();
+    if (isAt(records::Step::Shake))
+        m_shake.end();
+    if (next == records::Step::Shake)
+        m_shake.start(m_services.settings.shakeSeconds());
+    if (next == records::Step::Settle)
+        m_sample.settleStartedMs = m_services.now().utcMs;
+    m_sample.shake = m_shake.run();
+    if (goTo(next) && moment)
+        takeStamp();
 }
 
-void WashController::queenSafe() {
-    m_sample.queen = records::Queen::SeenAndSafe;
-    goTo(records::stepAfter(method(), records::Step::Safety));
-}
-
-void WashController::queenNotSeen() {
-    m_sample.queen = records::Queen::NotSeen;
-    goTo(records::stepAfter(method(), records::Step::Safety));
-}
-
-void WashController::scooped() {
+void WashController::stampMoment() {
     const records::Moment now = m_services.now();
-    m_sample.scoop = m_scoop.value();
     m_sample.scoopedAtMs = now.utcMs;
     m_sample.utcOffsetMinutes = now.offsetMinutes;
     m_sample.stamp = {};
     m_sample.stamp.state = records::PositionState::Waiting;
-    if (goTo(records::stepAfter(method(), records::Step::Scoop)))
-        takeStamp();
 }
 
-void WashController::startShake() {
-    m_shake.start(m_services.settings.shakeSeconds());
-    keepShakeAndGo(records::stepAfter(method(), records::Step::Pour));
+void WashController::chooseColony(const QString& colonyId) {
+    if (!isAt(records::Step::Colony))
+        return;
+    m_sample.colonyId = colonyId.toStdString();
+    readColony();
+    m_board.setSample(m_sample);
+    advance();
+}
+
+void WashController::queenSafe() {
+    if (!isAt(records::Step::Safety))
+        return;
+    m_sample.queen = records::Queen::SeenAndSafe;
+    advance();
+}
+
+void WashController::queenNotSeen() {
+    if (!isAt(records::Step::Safety))
+        return;
+    m_sample.queen = records::Queen::NotSeen;
+    advance();
+}
+
+void WashController::scooped() {
+    if (!isAt(records::Step::Scoop))
+        return;
+    m_sample.scoop = m_scoop.value();
+    advance();
+}
+
+void WashController::poured() {
+    if (isAt(records::Step::Pour))
+        advance();
 }
 
 void WashController::endShake() {
-    m_shake.end();
-    m_sample.settleStartedMs = m_services.now().utcMs;
-    keepShakeAndGo(records::stepAfter(method(), records::Step::Shake));
-}
-
-/// The shake's act and the step it leads to are one write: no kill can come between them.
-void WashController::keepShakeAndGo(records::Step step) {
-    m_sample.shake = m_shake.run();
-    goTo(step);
+    if (isAt(records::Step::Shake))
+        advance();
 }
 
 void WashController::endSettle() {
-    goTo(records::stepAfter(method(), records::Step::Settle));
+    if (isAt(records::Step::Settle))
+        advance();
 }
 
 void WashController::endCount() {
-    if (m_count.isTouched())
-        goTo(records::stepAfter(method(), records::Step::Count));
+    if (isAt(records::Step::Count) && m_count.isTouched())
+        advance();
 }
 
-void WashController::noneFound() {
-    if (m_count.type(QStringLiteral("0")))
-        goTo(records::stepAfter(method(), records::Step::Count));
+void WashController::noneWasFound() {
+    if (isAt(records::Step::Count) && m_count.type(QStringLiteral("0")))
+        advance();
 }
 
 void WashController::skipSecondRinse() {
-    finish(false);
+    if (isAt(records::Step::SecondRinse))
+        finish(false);
 }
 
 void WashController::endSecondRinse() {
-    finish(m_secondRinse.isTouched());
+    if (isAt(records::Step::SecondRinse))
+        finish(m_secondRinse.isTouched());
 }
 
 void WashController::finish(bool withSecondRinse) {
     const auto second = withSecondRinse ? std::optional<std::int64_t>{m_secondRinse.mites()} : std::nullopt;
     const bool done = m_services.kept([&] {
-        const auto yard = m_services.store.yard(m_sample.yardId);
-        // The lines in force on the day of the scoop, where it was scooped.
-        const records::Lines lines =
-            yard ? season::linesOn(*yard, records::localDate(sampledAt(m_sample)), m_services.handbook)
-                 : records::Lines{};
-        m_sample.answer = records::answerOf(m_sample, m_count.mites(), second, lines);
+        judge(m_services.store.yard(m_sample.yardId).value_or(records::Yard{}), second);
         m_sample.state = records::SampleState::Finished;
         resolveStamp(true);
-        m_sample.step = method().steps.back().step;
+        m_sample.step = records::Step::Answer;
         m_sample.finishedAtMs = m_services.now().utcMs;
         m_services.store.save(m_sample);
     });
@@ -310,20 +286,42 @@ void WashController::finish(bool withSecondRinse) {
     emit finished(QString::fromStdString(m_sample.id));
 }
 
+/// What was counted, judged by what held on the day of the sample, where it was taken.
+void WashController::judge(const records::Yard& yard, std::optional<std::int64_t> second) {
+    const records::Date day = records::localDate(sampledAt(m_sample));
+    switch (method().measure) {
+    case records::Measure::MitesPer100Bees:
+        m_sample.answer = records::answerOf(m_sample, m_count.mites(), second,
+                                            season::linesOn(yard, day, m_services.handbook));
+        break;
+    case records::Measure::MitesADay: {
+        const auto colony = m_services.store.colony(m_sample.colonyId).value_or(records::Colony{});
+        const auto events = m_services.store.eventsOf(m_sample.colonyId);
+        m_sample.otherAnswer = season::boardAnswer(
+            m_sample, m_count.mites(), season::boardContext(yard, colony, events, day), m_services.handbook);
+        break;
+    }
+    case records::Measure::InfestedCells:
+        m_sample.otherAnswer = season::droneAnswer(m_sample, m_count.mites(), m_services.handbook);
+        break;
+    }
+}
+
 void WashController::back() {
-    const records::Step earlier = records::stepBefore(method(), m_sample.step);
-    if (m_sample.step == earlier) {
+    const records::Step step = m_sample.step;
+    records::Step earlier = records::stepBefore(method(), step);
+    if (step == earlier || records::isUnderColony(m_sample.board)) { // a board that lies is not unlaid
         pause();
         return;
     }
-    if (m_sample.step == records::Step::Shake && m_shake.run().isRunning())
+    if (step == records::Step::Shake && m_shake.run().isRunning())
         m_shake.pause();
-    if (m_sample.step == records::Step::Settle) { // the jar is shaken again, from the start
+    if (step == records::Step::Settle)
+        m_sample.settleStartedMs.reset();
+    if (earlier == records::Step::Shake) { // shaken again, from the start
         m_sample.shake = {};
         m_shake.setRun(m_sample.shake);
-        m_sample.settleStartedMs.reset();
-        goTo(records::stepBefore(method(), earlier)); // to the page that starts a shake
-        return;
+        earlier = records::stepBefore(method(), earlier); // to the page that starts a shake
     }
     goTo(earlier);
 }

@@ -43,7 +43,7 @@ bool WashController::stampIsWanted() const {
     if (m_sample.state != records::SampleState::Draft || m_sample.colonyId.empty())
         return false;
     if (!m_sample.scoopedAtMs) // so that a fix is there when the scoop is filled
-        return m_sample.step == records::Step::Safety || m_sample.step == records::Step::Scoop;
+        return isAt(method().momentAt) || records::stepAfter(method(), m_sample.step) == method().momentAt;
     return m_sample.stamp.state == records::PositionState::Waiting &&
            m_services.now().utcMs - *m_sample.scoopedAtMs < stampUntilMs;
 }

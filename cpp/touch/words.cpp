@@ -81,6 +81,10 @@ QString mites(qint64 count) {
     return Words::tr("%n mite(s)", nullptr, static_cast<int>(count));
 }
 
+QString cells(qint64 count) {
+    return Words::tr("%n cell(s)", nullptr, static_cast<int>(count));
+}
+
 QString bees(double count) {
     return Words::tr("about %1 bees").arg(QLocale().toString(count, 'f', 0));
 }

@@ -31,6 +31,7 @@ namespace halfcup::touch::words {
 [[nodiscard]] StandingWord::Value headlineOf(const records::Sample& sample);
 
 [[nodiscard]] QString mites(qint64 count); // "9 mites"
+[[nodiscard]] QString cells(qint64 count); // "9 cells", of brood
 [[nodiscard]] QString bees(double count);  // "about 300 bees"
 [[nodiscard]] QString seconds(int count);  // "38 s"
 [[nodiscard]] QString days(int count);     // "14 days"

@@ -13,7 +13,7 @@ WashStep {
     property string pickedId
 
     objectName: "colonyStep"
-    title: qsTr("Which colony?")
+    title: step.wash.title
 
     ScrollList {
         id: list
@@ -48,7 +48,7 @@ WashStep {
         width: parent.width
         focus: true
         enabled: step.picked !== null
-        text: step.picked ? qsTr("Wash colony %1").arg(step.picked.label) : qsTr("No colony to wash")
+        text: step.picked ? qsTr("Colony %1").arg(step.picked.label) : qsTr("No colony to count")
         onClicked: step.wash.chooseColony(step.pickedId)
     }
 }

@@ -30,7 +30,7 @@ FocusScope {
         focus: true
         activeFocusOnTab: true
         Accessible.role: Accessible.Button
-        Accessible.name: qsTr("Count one mite")
+        Accessible.name: face.count.oneMore
         Accessible.description: face.count.spoken
         Accessible.focusable: true
         Accessible.onPressAction: face.count.tap()
@@ -51,7 +51,7 @@ FocusScope {
 
             PlainText {
                 width: parent.width
-                text: qsTr("Touch anywhere for each mite")
+                text: face.count.hint
                 font.weight: Font.Medium
                 horizontalAlignment: Text.AlignHCenter
                 lineHeight: 1.05

@@ -14,7 +14,7 @@ NumberPad {
 
     signal closed
 
-    title: qsTr("Mites counted")
+    title: pad.count.whatIsCounted
     problem: pad.count.problem
     onEdited: pad.count.clearProblem()
     onCancelled: pad.closed()

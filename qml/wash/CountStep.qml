@@ -10,7 +10,7 @@ WashStep {
     id: step
 
     objectName: "countStep"
-    title: qsTr("Count the mites")
+    title: step.wash.title
 
     CountFace {
         anchors.fill: parent
@@ -32,8 +32,8 @@ WashStep {
         },
         Sheet {
             shown: step.cover === "none"
-            title: qsTr("No mite found?")
-            sentence: qsTr("Hold the jar against the light and look at the bottom once more. None found is kept as a count of 0.")
+            title: qsTr("None found?")
+            sentence: step.wash.count.noneFound
             actions: [
                 SideButton {
                     objectName: "goOnCounting"
@@ -46,7 +46,7 @@ WashStep {
                     width: parent.width
                     focus: true
                     text: qsTr("None found")
-                    onClicked: step.wash.noneFound()
+                    onClicked: step.wash.noneWasFound()
                 }
             ]
         }

@@ -10,22 +10,15 @@ WashStep {
     id: step
 
     objectName: "pourStep"
-    title: qsTr("Pour and close")
+    title: step.wash.title
 
     ScrollColumn {
         anchors.fill: parent
         spacing: Look.margin
 
-        PlainText {
+        StepLines {
             width: parent.width
-            text: qsTr("Pour in alcohol until all the bees are well covered.")
-            font.pixelSize: Look.buttonSize
-        }
-
-        PlainText {
-            width: parent.width
-            text: qsTr("Close the lid and see that it is tight.")
-            font.pixelSize: Look.buttonSize
+            lines: step.wash.lines
         }
 
         QuietText {
@@ -39,7 +32,7 @@ WashStep {
         objectName: "mainAction"
         width: parent.width
         focus: true
-        text: qsTr("Lid on: start the shake")
-        onClicked: step.wash.startShake()
+        text: step.wash.action
+        onClicked: step.wash.poured()
     }
 }

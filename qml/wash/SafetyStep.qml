@@ -11,16 +11,15 @@ WashStep {
     id: step
 
     objectName: "safetyStep"
-    title: qsTr("Where is the queen?")
+    title: step.wash.title
 
     ScrollColumn {
         anchors.fill: parent
         spacing: Look.margin
 
-        PlainText {
+        StepLines {
             width: parent.width
-            text: qsTr("Find her and set her frame aside before you scoop.")
-            font.pixelSize: Look.buttonSize
+            lines: step.wash.lines
         }
 
         Repeater {

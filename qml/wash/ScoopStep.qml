@@ -13,7 +13,7 @@ WashStep {
     readonly property ScoopController scoop: step.wash.scoop
 
     objectName: "scoopStep"
-    title: qsTr("Scoop the bees")
+    title: step.wash.title
 
     ScrollColumn {
         anchors.fill: parent

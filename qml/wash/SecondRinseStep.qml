@@ -13,17 +13,16 @@ WashStep {
     property bool counting: step.wash.secondRinse.touched
 
     objectName: "secondRinseStep"
-    title: step.counting ? qsTr("Count the second rinse") : qsTr("Rinse once more?")
+    title: step.counting ? qsTr("Count the second rinse") : step.wash.title
 
     ScrollColumn {
         anchors.fill: parent
         visible: !step.counting
         spacing: Look.margin
 
-        PlainText {
+        StepLines {
             width: parent.width
-            text: qsTr("Pour fresh alcohol over the same bees, shake again and count what still falls.")
-            font.pixelSize: Look.buttonSize
+            lines: step.wash.lines
         }
 
         PlainText {

@@ -10,7 +10,7 @@ WashStep {
     id: step
 
     objectName: "settleStep"
-    title: qsTr("Let it settle")
+    title: step.wash.title
 
     ScrollColumn {
         anchors.fill: parent
@@ -38,7 +38,7 @@ WashStep {
         objectName: "mainAction"
         width: parent.width
         focus: true
-        text: qsTr("Count the mites")
+        text: step.wash.action
         onClicked: step.wash.endSettle()
     }
 }

@@ -17,7 +17,7 @@ WashStep {
     readonly property bool over: step.shake.phase === ShakeController.Over
 
     objectName: "shakeStep"
-    title: qsTr("Shake")
+    title: step.wash.title
 
     Item {
         id: face

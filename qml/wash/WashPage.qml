@@ -6,7 +6,7 @@ import QtQuick
 import Halfcup
 import Halfcup.Touch
 
-// The wash: the page of its present step.
+// A wash, or another method: the page of its present step.
 PageBase {
     id: page
 
@@ -34,6 +34,14 @@ PageBase {
             return "CountStep.qml";
         case WashController.SecondRinse:
             return "SecondRinseStep.qml";
+        case WashController.LayBoard:
+            return "LayBoardStep.qml";
+        case WashController.PullBoard:
+            return "PullBoardStep.qml";
+        case WashController.BoardCells:
+            return "BoardCellsStep.qml";
+        case WashController.OpenedCells:
+            return "OpenedCellsStep.qml";
         default:
             return "ColonyStep.qml";
         }

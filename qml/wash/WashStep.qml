@@ -22,7 +22,7 @@ PageFrame {
     sheets: [
         Sheet {
             shown: step.cover === "leave"
-            title: qsTr("Leave this wash?")
+            title: qsTr("Leave this count?")
             sentence: qsTr("All you have done is kept. You can go on where you left, also after the phone was off.")
             actions: [
                 SideRow {
@@ -51,20 +51,20 @@ PageFrame {
         },
         Sheet {
             shown: step.cover === "abandon"
-            title: qsTr("Abandon this wash?")
+            title: qsTr("Abandon this count?")
             sentence: qsTr("It is kept as abandoned.")
             actions: [
                 SideButton {
                     objectName: "abandonForGood"
                     width: parent.width
-                    text: qsTr("Abandon this wash")
+                    text: qsTr("Abandon this count")
                     onClicked: step.wash.abandon()
                 },
                 MainButton {
                     objectName: "goOnWashing"
                     width: parent.width
                     focus: true
-                    text: qsTr("Go on with the wash")
+                    text: qsTr("Go on with the count")
                     onClicked: step.cover = ""
                 }
             ]

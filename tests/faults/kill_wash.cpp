@@ -107,6 +107,11 @@ private:
         for (;;) {
             m_device.clock->advance(1000);
             switch (m_wash.step()) {
+            case Wash::LayBoard:
+            case Wash::PullBoard:
+            case Wash::BoardCells:
+            case Wash::OpenedCells:
+                throw std::runtime_error("a wash at a step of another method");
             case Wash::Colony:
                 throw std::runtime_error("a draft without a colony");
             case Wash::Safety:
@@ -116,7 +121,7 @@ private:
                 m_wash.scooped();
                 break;
             case Wash::Pour:
-                m_wash.startShake();
+                m_wash.poured();
                 break;
             case Wash::Shake:
                 m_device.clock->advance(60'000);

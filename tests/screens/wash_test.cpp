@@ -45,7 +45,7 @@ private slots:
         Stage stage(Stage::Demo);
         QVERIFY(toTheCount(stage));
         WashController& wash = *stage.app().wash();
-        wash.noneFound();
+        wash.noneWasFound();
         wash.skipSecondRinse();
         stage.app().navigator()->home();
         stage.settle();
