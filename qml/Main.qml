@@ -37,6 +37,10 @@ ApplicationWindow {
             return "yards/YardLinesPage.qml";
         case Navigator.Wash:
             return "wash/WashPage.qml";
+        case Navigator.OtherAnswer:
+            return "answer/OtherAnswerPage.qml";
+        case Navigator.Methods:
+            return "methods/MethodsPage.qml";
         case Navigator.Answer:
             return "answer/AnswerPage.qml";
         case Navigator.Colony:

@@ -4,6 +4,7 @@
 
 #include "mites/wash_load.h"
 #include "records/judgement.h"
+#include "records/method.h"
 #include "touch/colony_entries.h"
 #include "touch/words.h"
 
@@ -193,17 +194,27 @@ void AnswerController::listDetails() {
     add(tr("90 % range"), tr("%1 mites per 100 bees").arg(words::loadRange(m_answer)));
     if (m_answer.mitesSecondRinse)
         add(tr("Second rinse"), tr("%1 more", "mites").arg(words::mites(*m_answer.mitesSecondRinse)));
-    const mites::Recovery recovery = mites::fullRecovery(mites::WashMethod::Alcohol);
+    const records::Method* known = records::findMethod(m_sample.method);
+    const records::Method& method = known ? *known : records::alcoholWash();
+    if (m_answer.recovery < 1) { // not what a line is set on: how it was made one
+        add(tr("As counted"),
+            tr("%1 on %2: %3 per 100, before recovery")
+                .arg(words::mites(m_answer.mites), words::bees(m_sample.scoop.beesMean),
+                     words::load(100.0 * static_cast<double>(m_answer.mites) / m_sample.scoop.beesMean)));
+        add(tr("Recovery"), tr("finds about %1 % of what a wash finds, give or take %2")
+                                .arg(QLocale().toString(100 * m_answer.recovery, 'f', 0),
+                                     QLocale().toString(100 * m_answer.recoverySd, 'f', 0)));
+    }
     mites::Wash full;
     full.mites = m_answer.mites;
     full.beesMean = m_sample.scoop.beesMean;
     full.beesCv = m_sample.scoop.beesCv;
-    full.recovery = recovery.mean;
-    full.recoverySd = recovery.sd;
+    full.recovery = method.fullRecovery;
+    full.recoverySd = method.fullRecoverySd;
     full.jarShape = m_answer.jarShape;
     m_services.kept([&] { // throws where a record from elsewhere holds figures no wash can have
         const mites::LoadEstimate estimate = mites::LoadPosterior(full).estimate();
-        add(tr("With the mites a wash misses"),
+        add(m_answer.recovery < 1 ? tr("With all mites it misses") : tr("With the mites a wash misses"),
             tr("%1 per 100 (%2 to %3)")
                 .arg(words::load(estimate.q50), words::load(m_answer.mites == 0 ? 0 : estimate.q05),
                      words::load(estimate.q95)));
@@ -234,7 +245,10 @@ void AnswerController::setNote(const QString& note) {
 }
 
 QString AnswerController::mainAction() const {
-    return m_nextColonyId.isEmpty() ? tr("Done") : tr("Wash colony %1 next").arg(m_nextColonyLabel);
+    if (m_nextColonyId.isEmpty())
+        return tr("Done");
+    return m_answer.recovery < 1 ? words::begin(m_sample.method, m_nextColonyLabel)
+                                 : tr("Wash colony %1 next").arg(m_nextColonyLabel);
 }
 
 void AnswerController::act() {

@@ -61,7 +61,9 @@ public:
     void setNote(const QString& note);
     QString mainAction() const;
 
-    /// Shows a finished sample. False where there is none of that id.
+    QString methodId() const { return QString::fromStdString(m_sample.method); }
+
+    /// Shows a finished sample of bees. False where there is none of that id.
     bool show(const QString& sampleId);
 
     Q_INVOKABLE void act(); // the main action

@@ -13,6 +13,8 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_here(services)
     , m_wash(services)
     , m_answer(services)
+    , m_otherAnswer(services)
+    , m_methods(services)
     , m_colony(services)
     , m_event(services)
     , m_onDay(services)
@@ -52,9 +54,18 @@ App::App(Services& services, Messages& messages, QObject* parent)
         m_here.refresh();
         if (m_answer.show(sampleId))
             m_navigator.replace(Navigator::Answer);
+        else if (m_otherAnswer.show(sampleId))
+            m_navigator.replace(Navigator::OtherAnswer);
     });
+    connect(&m_wash, &WashController::putInTray, this, home);
+    connect(&m_methods, &MethodsController::picked, this, &App::beginWash);
+    connect(&m_otherAnswer, &OtherAnswerController::washWanted, this, wash);
+    connect(&m_otherAnswer, &OtherAnswerController::homeWanted, this, home);
+    connect(&m_otherAnswer, &OtherAnswerController::sourcesWanted, this,
+            [this] { openSources(QStringLiteral("other-lines")); });
 
-    connect(&m_answer, &AnswerController::washWanted, this, wash);
+    connect(&m_answer, &AnswerController::washWanted, this,
+            [this](const QString& colonyId) { beginWash(colonyId, m_answer.methodId()); });
     connect(&m_answer, &AnswerController::colonyWanted, this, colony);
     connect(&m_answer, &AnswerController::homeWanted, this, home);
     connect(&m_answer, &AnswerController::sourcesWanted, this, [this] {
@@ -67,6 +78,12 @@ App::App(Services& services, Messages& messages, QObject* parent)
     connect(&m_colony, &ColonyController::answerWanted, this, [this](const QString& sampleId) {
         if (m_answer.show(sampleId))
             m_navigator.open(Navigator::Answer);
+        else if (m_otherAnswer.show(sampleId))
+            m_navigator.open(Navigator::OtherAnswer);
+    });
+    connect(&m_colony, &ColonyController::methodsWanted, this, [this](const QString& colonyId) {
+        if (m_methods.show(colonyId))
+            m_navigator.open(Navigator::Methods);
     });
 
     connect(&m_yards, &YardsController::editWanted, this, [this] { m_navigator.open(Navigator::YardEdit); });
@@ -159,8 +176,8 @@ void App::wireStory() {
     connect(&m_setup, &SetupController::understood, this, [this] { m_navigator.back(); });
 }
 
-void App::beginWash(const QString& colonyId) {
-    m_wash.begin(m_here.yardId(), colonyId);
+void App::beginWash(const QString& colonyId, const QString& methodId) {
+    m_wash.begin(m_here.yardId(), colonyId, methodId);
     m_navigator.home();
     m_navigator.open(Navigator::Wash);
 }

@@ -10,8 +10,10 @@
 #include "touch/here_controller.h"
 #include "touch/lines_controller.h"
 #include "touch/messages.h"
+#include "touch/methods_controller.h"
 #include "touch/navigator.h"
 #include "touch/on_day_controller.h"
+#include "touch/other_answer_controller.h"
 #include "touch/own_scoops_controller.h"
 #include "touch/season_controller.h"
 #include "touch/setup_controller.h"
@@ -35,6 +37,8 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::HereController* here READ here CONSTANT)
     Q_PROPERTY(halfcup::touch::WashController* wash READ wash CONSTANT)
     Q_PROPERTY(halfcup::touch::AnswerController* answer READ answer CONSTANT)
+    Q_PROPERTY(halfcup::touch::OtherAnswerController* otherAnswer READ otherAnswer CONSTANT)
+    Q_PROPERTY(halfcup::touch::MethodsController* methods READ methods CONSTANT)
     Q_PROPERTY(halfcup::touch::ColonyController* colony READ colony CONSTANT)
     Q_PROPERTY(halfcup::touch::EventController* event READ event CONSTANT)
     Q_PROPERTY(halfcup::touch::OnDayController* onDay READ onDay CONSTANT)
@@ -59,6 +63,8 @@ public:
     HereController* here() { return &m_here; }
     WashController* wash() { return &m_wash; }
     AnswerController* answer() { return &m_answer; }
+    OtherAnswerController* otherAnswer() { return &m_otherAnswer; }
+    MethodsController* methods() { return &m_methods; }
     ColonyController* colony() { return &m_colony; }
     EventController* event() { return &m_event; }
     OnDayController* onDay() { return &m_onDay; }
@@ -80,7 +86,7 @@ public:
     void start();
 
 private:
-    void beginWash(const QString& colonyId);
+    void beginWash(const QString& colonyId, const QString& methodId = {}); // empty: the usual one
     void wireTreating();
     void openTreat(const QString& colonyId); // what to treat it with
     void openTreatment(const QString& treatmentId);
@@ -94,6 +100,8 @@ private:
     HereController m_here;
     WashController m_wash;
     AnswerController m_answer;
+    OtherAnswerController m_otherAnswer;
+    MethodsController m_methods;
     ColonyController m_colony;
     EventController m_event;
     OnDayController m_onDay;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/colony_controller.h"
 
+#include "records/method.h"
 #include "records/typed_input.h"
 #include "season/lines.h"
 #include "touch/colony_entries.h"
@@ -10,6 +11,7 @@
 #include "touch/words.h"
 
 #include <algorithm>
+#include <set>
 
 namespace halfcup::touch {
 
@@ -45,6 +47,23 @@ void ColonyController::refresh() {
         show(colonyId());
 }
 
+/// What to beware of where counts of several kinds stand in one story.
+QString ColonyController::methodsLineOf(const std::vector<records::Sample>& samples) {
+    std::set<std::string> washes;
+    bool others = false;
+    for (const records::Sample& sample : samples) {
+        if (sample.answer)
+            washes.insert(sample.method);
+        others = others || sample.otherAnswer;
+    }
+    if (others)
+        return tr("Boards and drone brood count other things than a wash: hold each against its own kind.");
+    return washes.size() > 1
+               ? tr("Counted by several methods: their loads are made alike as far as is known, "
+                    "and differ more than loads of one method.")
+               : QString();
+}
+
 void ColonyController::read() {
     const auto yard = m_services.store.yard(m_colony.yardId);
     m_yardName = yard ? QString::fromStdString(yard->name) : QString();
@@ -58,6 +77,7 @@ void ColonyController::read() {
     m_alive = state.alive();
     m_stateLine = story::stateLine(m_services, state);
     m_story.setEntries(storyEntries(m_services, m_colony));
+    m_methodsLine = methodsLineOf(m_services.store.samplesOf(m_colony.id));
     m_growthLine.clear();
     m_growth.reset();
     if (yard && m_alive)
@@ -80,6 +100,15 @@ void ColonyController::foretell(const records::Yard& yard, const records::Colony
     m_growth = season::growthOutlook(washes, since, line, season::growthModelOf(washes));
     if (m_growth && records::daysBetween(m_growth->lastWash, today) <= season::growthOutlookDays)
         m_growthLine = m_services.say(season::phraseOf(*m_growth, line, today));
+}
+
+QString ColonyController::mainAction() const {
+    const std::string usual = m_services.settings.usualMethod();
+    return usual == records::alcoholWash().id ? tr("Wash this colony") : words::begin(usual, label());
+}
+
+void ColonyController::pickMethod() {
+    emit methodsWanted(colonyId());
 }
 
 void ColonyController::wash() {

@@ -31,6 +31,8 @@ class ColonyController : public QObject {
     Q_PROPERTY(QString growthLine READ growthLine NOTIFY changed)
     /// Abandoned washes too. Keys: "wash-<id>", "event-<id>", "treatment-<id>".
     Q_PROPERTY(halfcup::touch::ChoiceListModel* story READ story CONSTANT)
+    Q_PROPERTY(QString mainAction READ mainAction NOTIFY changed)   // "Wash this colony", as is usual
+    Q_PROPERTY(QString methodsLine READ methodsLine NOTIFY changed) // where its counts are of several kinds
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
 public:
     ColonyController(Services& services, QObject* parent = nullptr);
@@ -45,6 +47,8 @@ public:
     QString growthLine() const { return m_growthLine; }
     const std::optional<season::GrowthOutlook>& growth() const { return m_growth; }
     ChoiceListModel* story() { return &m_story; }
+    QString mainAction() const;
+    QString methodsLine() const { return m_methodsLine; }
     QString problem() const { return m_problem; }
     QString colonyId() const { return QString::fromStdString(m_colony.id); }
 
@@ -53,8 +57,9 @@ public:
 
     Q_INVOKABLE void wash();
     Q_INVOKABLE void treat();
-    Q_INVOKABLE void tellEvent(); // something happened
-    Q_INVOKABLE void openDay();   // what was so on a day
+    Q_INVOKABLE void pickMethod(); // another way to count, or the usual one
+    Q_INVOKABLE void tellEvent();  // something happened
+    Q_INVOKABLE void openDay();    // what was so on a day
     Q_INVOKABLE void openStory(const QString& key);
     Q_INVOKABLE bool rename(const QString& label);
 
@@ -68,9 +73,11 @@ signals:
     void newEventWanted(const QString& colonyId);
     void eventWanted(const QString& eventId);
     void dayWanted(const QString& colonyId);
+    void methodsWanted(const QString& colonyId);
 
 private:
     void openWash(const QString& sampleId);
+    static QString methodsLineOf(const std::vector<records::Sample>& samples);
     void read();
     void foretell(const records::Yard& yard, const records::ColonyState& state);
 
@@ -80,6 +87,7 @@ private:
     QString m_dueLine;
     QString m_stateLine;
     QString m_growthLine;
+    QString m_methodsLine;
     std::optional<season::GrowthOutlook> m_growth;
     bool m_alive = true;
     ChoiceListModel m_story;

@@ -3,6 +3,7 @@
 #include "touch/here_controller.h"
 
 #include "place/yards.h"
+#include "records/method.h"
 #include "season/bee_year.h"
 #include "touch/colony_entries.h"
 #include "touch/words.h"
@@ -66,14 +67,16 @@ QString HereController::mainAction() const {
         return tr("Go on with the wash");
     if (m_view != AtYard || m_colonies.count() == 0)
         return {};
-    return tr("Wash colony %1").arg(m_colonies.entries().first().label);
+    return words::begin(m_services.settings.usualMethod(), m_colonies.entries().first().label);
 }
 
 QString HereController::mainDetail() const {
     if (!m_draftId.isEmpty())
         return m_draftLine;
     const records::Scoop scoop = m_services.settings.usualScoop();
-    return tr("%1, alcohol", "the scoop and the method").arg(words::measure(scoop.volumeMl));
+    const records::Method* method = records::findMethod(m_services.settings.usualMethod());
+    return tr("%1, %2", "the scoop and the method")
+        .arg(words::measure(scoop.volumeMl), method ? words::ofMethod(method->noun) : QString());
 }
 
 QString HereController::draftLine() const {

@@ -23,6 +23,8 @@ public:
         YardLines,
         Wash,
         Answer,
+        OtherAnswer,
+        Methods,
         Colony,
         Event,
         OnDay,

@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/setup_controller.h"
 
+#include "records/method.h"
 #include "records/shake.h"
 #include "touch/page_text.h"
+#include "touch/story.h"
 #include "touch/words.h"
 
 #include <QCoreApplication>
@@ -37,8 +39,10 @@ SetupController::SetupController(Services& services, QObject* parent)
     : QObject(parent)
     , m_services(services) {
     refreshScoops();
+    refreshMethods();
     connect(&services.settings, &Settings::changed, this, [this] {
         refreshScoops();
+        refreshMethods();
         emit changed();
     });
 }
@@ -120,6 +124,26 @@ void SetupController::refreshScoops() {
         entries.append(entry);
     }
     m_scoops.setEntries(entries);
+}
+
+void SetupController::refreshMethods() {
+    QList<ChoiceListModel::Entry> entries;
+    for (const records::Method* method : records::allMethods()) {
+        if (method->measure != records::Measure::MitesPer100Bees)
+            continue; // a board and brood are for now and then
+        ChoiceListModel::Entry entry;
+        entry.key = QString::fromLatin1(method->id.data(), static_cast<qsizetype>(method->id.size()));
+        entry.title = story::capitalised(words::ofMethod(method->name));
+        entry.detail = words::ofMethod(method->summary);
+        entry.chosen = method->id == m_services.settings.usualMethod();
+        entries.append(entry);
+    }
+    m_methods.setEntries(entries);
+}
+
+void SetupController::chooseMethod(const QString& id) {
+    if (records::findMethod(id.toStdString()))
+        m_services.kept([&] { m_services.settings.setUsualMethod(id.toStdString()); });
 }
 
 void SetupController::shakeLonger() {

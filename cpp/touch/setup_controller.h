@@ -22,8 +22,9 @@ class SetupController : public QObject {
     Q_PROPERTY(bool sound READ hasSound WRITE setSound NOTIFY changed)
     Q_PROPERTY(QString positionSource READ positionSource NOTIFY changed) // as typed, "" for the phone's own
     Q_PROPERTY(QString positionSourceLine READ positionSourceLine NOTIFY changed)
-    Q_PROPERTY(halfcup::touch::ChoiceListModel* scoops READ scoops CONSTANT) // the usual scoop
-    Q_PROPERTY(QString databaseLine READ databaseLine CONSTANT)              // where the records lie
+    Q_PROPERTY(halfcup::touch::ChoiceListModel* scoops READ scoops CONSTANT)   // the usual scoop
+    Q_PROPERTY(halfcup::touch::ChoiceListModel* methods READ methods CONSTANT) // the usual way to count bees
+    Q_PROPERTY(QString databaseLine READ databaseLine CONSTANT)                // where the records lie
     Q_PROPERTY(QString versionLine READ versionLine CONSTANT)
     Q_PROPERTY(QString whatThisIsNot READ whatThisIsNot CONSTANT) // Markdown, for the page of the first start
     Q_PROPERTY(bool knowsWhatThisIsNot READ knowsWhatThisIsNot NOTIFY changed) // that page was read before
@@ -43,6 +44,7 @@ public:
     QString positionSource() const;
     QString positionSourceLine() const;
     ChoiceListModel* scoops() { return &m_scoops; }
+    ChoiceListModel* methods() { return &m_methods; }
     QString databaseLine() const;
     QString versionLine() const;
     QString whatThisIsNot() const;
@@ -53,6 +55,7 @@ public:
     Q_INVOKABLE void shakeLonger();  // by 10 s, up to 180
     Q_INVOKABLE void shakeShorter(); // by 10 s, down to 20
     Q_INVOKABLE void chooseScoop(const QString& key);
+    Q_INVOKABLE void chooseMethod(const QString& id);
     Q_INVOKABLE bool typePositionSource(const QString& text);
     Q_INVOKABLE void understoodWhatThisIsNot(); // it is not shown by itself again
 
@@ -62,9 +65,11 @@ signals:
 
 private:
     void refreshScoops();
+    void refreshMethods();
 
     Services& m_services;
     ChoiceListModel m_scoops;
+    ChoiceListModel m_methods;
     QString m_problem;
 };
 

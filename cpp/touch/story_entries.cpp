@@ -3,6 +3,7 @@
 #include "touch/story_entries.h"
 
 #include "touch/colony_entries.h"
+#include "touch/other_answer_controller.h"
 #include "touch/story.h"
 #include "touch/words.h"
 
@@ -34,6 +35,17 @@ Told wash(const records::Sample& sample) {
     entry.key = QStringLiteral("wash-") + QString::fromStdString(sample.id);
     switch (sample.state) {
     case records::SampleState::Finished: {
+        if (sample.otherAnswer) { // not a load: told by its method first, with no mark of a wash
+            entry.title = StoryEntries::tr("%1: %2", "method, figure")
+                              .arg(story::capitalised(words::method(QString::fromStdString(sample.method))),
+                                   otherFigure(sample, sample.otherAnswer->q50));
+            entry.detail =
+                sample.otherAnswer->line
+                    ? StoryEntries::tr("%1; the handbook's line is %2", "range, line")
+                          .arg(otherRange(*sample.otherAnswer), words::line(*sample.otherAnswer->line))
+                    : otherRange(*sample.otherAnswer);
+            break;
+        }
         const StandingWord::Value standing = words::headlineOf(sample);
         entry.standing = standing;
         entry.title = words::standing(standing);

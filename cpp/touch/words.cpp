@@ -154,6 +154,11 @@ QString method(const QString& methodId) {
     return known ? ofMethod(known->name) : Words::tr("another method (%1)").arg(methodId);
 }
 
+QString begin(const std::string& methodId, const QString& colonyLabel) {
+    const records::Method* known = records::findMethod(methodId);
+    return ofMethod((known ? *known : records::alcoholWash()).begin).arg(colonyLabel);
+}
+
 QString step(records::Step step) {
     switch (step) {
     case records::Step::Colony:

@@ -46,6 +46,8 @@ namespace halfcup::touch::words {
 /// A text of a method (records/method.h) in the keeper's language; empty for an empty one.
 [[nodiscard]] QString ofMethod(const char* text);
 [[nodiscard]] QString method(const QString& methodId); // "alcohol wash"
+/// "Wash colony 4": how that method is begun.
+[[nodiscard]] QString begin(const std::string& methodId, const QString& colonyLabel);
 
 /// Where a step of a wash waits, for "Colony 7 waits at: count the mites".
 [[nodiscard]] QString step(records::Step step);

@@ -22,33 +22,10 @@ PageFrame {
         anchors.fill: parent
         spacing: Look.margin
 
-        Item {
+        Headline {
             width: parent.width
-            implicitHeight: Math.max(mark.height, headline.implicitHeight)
-
-            StandingMark {
-                id: mark
-
-                objectName: "mark"
-                anchors.verticalCenter: parent.verticalCenter
-                width: 8 * Look.pixelsPerMm
-                height: width
-                standing: page.answer.standing
-                inkColor: Look.ink
-                closeColor: Look.honey
-                overColor: Look.rust
-            }
-
-            TitleText {
-                id: headline
-
-                objectName: "headline"
-                anchors.verticalCenter: parent.verticalCenter
-                anchors.left: mark.right
-                anchors.leftMargin: Look.margin * 0.8
-                anchors.right: parent.right
-                text: page.answer.headline
-            }
+            standing: page.answer.standing
+            text: page.answer.headline
         }
 
         PlainText {

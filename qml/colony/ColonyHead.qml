@@ -29,6 +29,13 @@ Column {
         text: root.colony.growthLine
     }
 
+    QuietText {
+        objectName: "methodsLine"
+        width: parent.width
+        visible: root.colony.methodsLine !== ""
+        text: root.colony.methodsLine
+    }
+
     SideRow {
         width: parent.width
 

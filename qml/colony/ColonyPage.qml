@@ -52,13 +52,22 @@ PageFrame {
         }
     }
 
-    actions: MainButton {
-        objectName: "mainAction"
-        width: parent.width
-        focus: true
-        text: page.colony.alive ? qsTr("Wash this colony") : qsTr("Back")
-        onClicked: page.colony.alive ? page.colony.wash() : page.app.navigator.back()
-    }
+    actions: [
+        SideButton {
+            objectName: "countAnotherWay"
+            width: parent.width
+            visible: page.colony.alive
+            text: qsTr("Count another way")
+            onClicked: page.colony.pickMethod()
+        },
+        MainButton {
+            objectName: "mainAction"
+            width: parent.width
+            focus: true
+            text: page.colony.alive ? page.colony.mainAction : qsTr("Back")
+            onClicked: page.colony.alive ? page.colony.wash() : page.app.navigator.back()
+        }
+    ]
 
     sheets: Sheet {
         shown: page.cover === "name"

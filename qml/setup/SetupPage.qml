@@ -75,6 +75,18 @@ PageFrame {
 
         HeadText {
             width: parent.width
+            text: qsTr("Your usual way to count")
+        }
+
+        ChoiceList {
+            width: parent.width
+            rowName: "usualMethod"
+            model: page.setup.methods
+            onPicked: key => page.setup.chooseMethod(key)
+        }
+
+        HeadText {
+            width: parent.width
             text: qsTr("Your usual scoop")
         }
 
