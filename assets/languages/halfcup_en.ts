@@ -74,6 +74,23 @@
             <numerusform>%n mites</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n cell(s)</source>
+        <translation>
+            <numerusform>%n cell</numerusform>
+            <numerusform>%n cells</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::CountController</name>
+    <message numerus="yes">
+        <source>You counted %n cell(s) with mites: so many at the least were opened.</source>
+        <translation>
+            <numerusform>You counted %n cell with mites: so many at the least were opened.</numerusform>
+            <numerusform>You counted %n cells with mites: so many at the least were opened.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>halfcup::touch::EventController</name>

@@ -197,10 +197,10 @@ void AnswerController::listDetails() {
     const records::Method* known = records::findMethod(m_sample.method);
     const records::Method& method = known ? *known : records::alcoholWash();
     if (m_answer.recovery < 1) { // not what a line is set on: how it was made one
-        add(tr("As counted"),
-            tr("%1 on %2: %3 per 100, before recovery")
-                .arg(words::mites(m_answer.mites), words::bees(m_sample.scoop.beesMean),
-                     words::load(100.0 * static_cast<double>(m_answer.mites) / m_sample.scoop.beesMean)));
+        const double counted = 100.0 * static_cast<double>(m_answer.mites) / m_sample.scoop.beesMean;
+        add(tr("As counted"), tr("%1 on %2: %3 per 100, before recovery")
+                                  .arg(words::mites(m_answer.mites), words::bees(m_sample.scoop.beesMean),
+                                       QLocale().toString(counted, 'f', 1)));
         add(tr("Recovery"), tr("finds about %1 % of what a wash finds, give or take %2")
                                 .arg(QLocale().toString(100 * m_answer.recovery, 'f', 0),
                                      QLocale().toString(100 * m_answer.recoverySd, 'f', 0)));
