@@ -43,6 +43,7 @@ bool AnswerController::show(const QString& sampleId) {
         m_colonyLabel = colony ? QString::fromStdString(colony->label) : QString();
         const auto yard = m_services.store.yard(m_sample.yardId);
         m_yard = yard.value_or(records::Yard{});
+        readNextJar();
         m_nextColonyId.clear();
         for (const ColonyListModel::Entry& entry :
              yard ? colonyEntries(m_services, *yard) : QList<ColonyListModel::Entry>())
@@ -56,6 +57,22 @@ bool AnswerController::show(const QString& sampleId) {
     listDetails();
     emit changed();
     return true;
+}
+
+/// On the tailgate one jar follows the other: the one that was scooped first.
+void AnswerController::readNextJar() {
+    m_nextJarId.clear();
+    if (m_sample.jar.empty())
+        return;
+    std::int64_t first = 0;
+    for (const records::Sample& draft : m_services.store.drafts()) {
+        const std::int64_t scooped = draft.scoopedAtMs.value_or(draft.startedAtMs);
+        if (draft.jar.empty() || !records::isInTray(draft) || (!m_nextJarId.isEmpty() && scooped >= first))
+            continue;
+        first = scooped;
+        m_nextJarId = QString::fromStdString(draft.id);
+        m_nextJar = QString::fromStdString(draft.jar);
+    }
 }
 
 /// The line the headline speaks of: the keeper's own where that is the graver one.
@@ -245,6 +262,8 @@ void AnswerController::setNote(const QString& note) {
 }
 
 QString AnswerController::mainAction() const {
+    if (!m_nextJarId.isEmpty())
+        return tr("Wash jar %1 next").arg(m_nextJar);
     if (m_nextColonyId.isEmpty())
         return tr("Done");
     return m_answer.recovery < 1 ? words::begin(m_sample.method, m_nextColonyLabel)
@@ -252,7 +271,9 @@ QString AnswerController::mainAction() const {
 }
 
 void AnswerController::act() {
-    if (m_nextColonyId.isEmpty())
+    if (!m_nextJarId.isEmpty())
+        emit jarWanted(m_nextJarId);
+    else if (m_nextColonyId.isEmpty())
         emit homeWanted();
     else
         emit washWanted(m_nextColonyId);

@@ -75,6 +75,7 @@ public:
 signals:
     void changed();
     void washWanted(const QString& colonyId);
+    void jarWanted(const QString& sampleId); // the next one in the tray
     void colonyWanted(const QString& colonyId);
     void homeWanted();
     void sourcesWanted();
@@ -84,6 +85,7 @@ signals:
 private:
     bool headlineIsOwnLine() const;
     void listDetails();
+    void readNextJar();
 
     Services& m_services;
     records::Sample m_sample;
@@ -92,6 +94,7 @@ private:
     records::Yard m_yard;
     QString m_nextColonyId;
     QString m_nextColonyLabel;
+    QString m_nextJarId, m_nextJar; // in the tray, where this one came from it
     int m_standing = 0;
     ChoiceListModel m_details;
 };

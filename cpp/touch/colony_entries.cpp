@@ -7,6 +7,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <map>
 
 namespace halfcup::touch {
@@ -38,6 +39,10 @@ QList<ColonyListModel::Entry> colonyEntries(Services& services, const records::Y
     std::map<records::RecordId, const records::Sample*> latest;
     for (const records::Sample& sample : kept->latestWashes)
         latest.emplace(sample.colonyId, &sample);
+    std::map<records::RecordId, std::string> jars;
+    for (const records::Sample& draft : services.store.drafts())
+        if (records::isInTray(draft) && !draft.jar.empty())
+            jars.emplace(draft.colonyId, draft.jar);
     for (const season::DueColony& due : season::dueInYard(*kept, services.now())) {
         ColonyListModel::Entry entry;
         entry.colonyId = QString::fromStdString(due.colony.colonyId);
@@ -52,8 +57,14 @@ QList<ColonyListModel::Entry> colonyEntries(Services& services, const records::Y
             entry.standing = standing;
             entry.headline = words::standing(standing);
         }
-        entry.dueLine = services.say(season::phraseOf(due.due));
-        entry.isDue = due.due.daysLate >= 0;
+        const auto jar = jars.find(due.colony.colonyId);
+        if (jar != jars.end()) { // scooped already: not to be asked for again
+            entry.jar = QString::fromStdString(jar->second);
+            entry.dueLine = ColonyEntries::tr("In the tray: jar %1").arg(entry.jar);
+        } else {
+            entry.dueLine = services.say(season::phraseOf(due.due));
+            entry.isDue = due.due.daysLate >= 0;
+        }
         entry.spoken =
             entry.loadLine.isEmpty()
                 ? ColonyEntries::tr("Colony %1. %2. %3", "read aloud: label, standing, what is due")
@@ -62,6 +73,8 @@ QList<ColonyListModel::Entry> colonyEntries(Services& services, const records::Y
                       .arg(entry.label, entry.headline, entry.loadLine, entry.dueLine);
         entries.append(entry);
     }
+    std::stable_partition(entries.begin(), entries.end(),
+                          [](const ColonyListModel::Entry& entry) { return entry.jar.isEmpty(); });
     return entries;
 }
 

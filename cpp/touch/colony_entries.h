@@ -10,7 +10,8 @@
 
 namespace halfcup::touch {
 
-/// The colonies of a yard as a list shows them, most urgent first. Reads the store: a handful of queries,
+/// The colonies of a yard as a list shows them, most urgent first, those whose jar waits in
+/// the tray last. Reads the store: a handful of queries,
 /// whatever the size. Colonies that died or were merged are left out. Throws store::StoreError.
 [[nodiscard]] QList<ColonyListModel::Entry> colonyEntries(Services& services, const records::Yard& yard);
 

@@ -22,6 +22,7 @@ public:
         QString dueLine;    // "Due: monthly wash, 6 days late"
         int standing = 0;   // StandingWord::Value
         bool isDue = false; // due today or late
+        QString jar;        // what is on its jar in the tray; empty where none waits
         QString spoken;     // all of it in one sentence, for a screen reader
         friend bool operator==(const Entry&, const Entry&) = default;
     };

@@ -58,6 +58,13 @@ void PositionStamper::want() {
     emit changed();
 }
 
+void PositionStamper::wantAnew() {
+    if (m_running)
+        m_builder.start(now());
+    else
+        want();
+}
+
 void PositionStamper::forget() {
     if (m_running)
         stop();

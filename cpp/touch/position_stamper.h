@@ -32,6 +32,8 @@ public:
     /// Wanted from now on, until it is good enough or the time is up. Asking again while it runs changes
     /// nothing.
     void want();
+    /// The same for another moment: what came so far is of another place, and does not count.
+    void wantAnew();
     void forget(); // no longer wanted
 
     [[nodiscard]] bool isRunning() const { return m_running; }

@@ -22,6 +22,7 @@ constexpr int settleTickMs = 1000;
 WashController::WashController(Services& services, QObject* parent)
     : QObject(parent)
     , m_services(services)
+    , m_position(services)
     , m_scoop(services)
     , m_shake(services)
     , m_count(services, 1)
@@ -51,12 +52,14 @@ WashController::WashController(Services& services, QObject* parent)
     connect(&m_board, &BoardController::stepDone, this, &WashController::boardDone);
     connect(&services.position, &PositionStamper::changed, this, [this] {
         takeStamp();
+        m_position.stampParked(m_sample.id);
         emit changed();
     });
 }
 
 void WashController::begin(const QString& yardId, const QString& colonyId, const QString& methodId) {
     const records::Moment now = m_services.now();
+    putDown();
     m_sample = {};
     m_colonyLabel.clear();
     m_sample.id = m_services.store.newId();
@@ -88,6 +91,8 @@ bool WashController::resume(const QString& sampleId) {
                "this one does not know. It is kept as it is."));
         return false;
     }
+    putDown();
+    kept = m_services.store.sample(sampleId.toStdString()); // its position may have come just now
     m_sample = m_kept = *kept;
     readColony();
     readCounts();
@@ -166,7 +171,7 @@ void WashController::enter() {
         m_settleTimer.start();
     else
         m_settleTimer.stop();
-    if (stampIsWanted())
+    if (m_position.isWanted(m_sample, method()))
         m_services.position.want();
     emit settleChanged();
     emit changed();
@@ -201,12 +206,18 @@ void WashController::stampMoment() {
     m_sample.stamp.state = records::PositionState::Waiting;
 }
 
+void WashController::takeStamp() {
+    if (m_position.resolve(m_sample, false))
+        keep();
+}
+
 void WashController::chooseColony(const QString& colonyId) {
     if (!isAt(records::Step::Colony))
         return;
     m_sample.colonyId = colonyId.toStdString();
     readColony();
     m_board.setSample(m_sample);
+    m_services.position.wantAnew(); // the keeper may have come from another hive
     advance();
 }
 
@@ -271,7 +282,7 @@ void WashController::finish(bool withSecondRinse) {
     const bool done = m_services.kept([&] {
         judge(m_services.store.yard(m_sample.yardId).value_or(records::Yard{}), second);
         m_sample.state = records::SampleState::Finished;
-        resolveStamp(true);
+        m_position.resolve(m_sample, true);
         m_sample.step = records::Step::Answer;
         m_sample.finishedAtMs = m_services.now().utcMs;
         m_services.store.save(m_sample);
@@ -326,7 +337,14 @@ void WashController::back() {
     goTo(earlier);
 }
 
+/// Another sample takes its place: what its position is by now goes with it.
+void WashController::putDown() {
+    if (m_position.park(m_sample))
+        keep();
+}
+
 void WashController::pause() {
+    m_position.park(m_sample);
     keep();
     leave();
     emit left();
@@ -335,7 +353,7 @@ void WashController::pause() {
 void WashController::abandon() {
     m_sample.state = records::SampleState::Abandoned;
     m_sample.abandonedAtMs = m_services.now().utcMs;
-    resolveStamp(true);
+    m_position.resolve(m_sample, true);
     if (!keep())
         return;
     leave();

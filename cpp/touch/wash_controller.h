@@ -6,6 +6,7 @@
 #include "touch/choice_list_model.h"
 #include "touch/colony_list_model.h"
 #include "touch/count_controller.h"
+#include "touch/sample_position.h"
 #include "touch/scoop_controller.h"
 #include "touch/services.h"
 #include "touch/shake_controller.h"
@@ -24,9 +25,11 @@ class WashController : public QObject {
     Q_PROPERTY(Step step READ step NOTIFY changed)
     Q_PROPERTY(QString header READ header NOTIFY changed) // "Colony 4 · step 5 of 8"
     Q_PROPERTY(bool demo READ isDemo NOTIFY changed)
-    Q_PROPERTY(QString title READ title NOTIFY changed)          // of the step, as the method says it
-    Q_PROPERTY(QStringList lines READ lines NOTIFY changed)      // what to do
-    Q_PROPERTY(QString action READ action NOTIFY changed)        // on the main button
+    Q_PROPERTY(QString title READ title NOTIFY changed)     // of the step, as the method says it
+    Q_PROPERTY(QStringList lines READ lines NOTIFY changed) // what to do
+    Q_PROPERTY(QString action READ action NOTIFY changed)   // on the main button
+    Q_PROPERTY(QString sampleId READ sampleId NOTIFY changed)
+    Q_PROPERTY(QString jar READ jar NOTIFY changed)              // its label, where it came from the tray
     Q_PROPERTY(bool maySetAside READ maySetAside NOTIFY changed) // this jar can wait in the tray
     Q_PROPERTY(halfcup::touch::ColonyListModel* colonies READ colonies CONSTANT) // for the colony step
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY changed)                // for the safety step
@@ -56,20 +59,20 @@ public:
         OpenedCells
     };
     Q_ENUM(Step)
-
     WashController(Services& services, QObject* parent = nullptr);
-
     Step step() const;
     QString header() const;
     bool isDemo() const { return m_sample.demo; }
     QString title() const;
     QStringList lines() const;
     QString action() const;
+    QString sampleId() const { return QString::fromStdString(m_sample.id); }
+    QString jar() const { return QString::fromStdString(m_sample.jar); }
     bool maySetAside() const;
     ColonyListModel* colonies() { return &m_colonies; }
     QStringList cautions() const;
     QString queenAnswer() const;
-    QString positionLine() const;
+    QString positionLine() const { return m_position.line(m_sample.stamp); }
     ScoopController* scoop() { return &m_scoop; }
     ShakeController* shake() { return &m_shake; }
     int settleSecondsLeft() const;
@@ -96,7 +99,6 @@ public:
     Q_INVOKABLE void noneWasFound(); // zero, said on purpose
     Q_INVOKABLE void skipSecondRinse();
     Q_INVOKABLE void endSecondRinse();
-
     Q_INVOKABLE void back();    // one step back; from the first, out of the wash with the draft kept
     Q_INVOKABLE void pause();   // out of the wash, the draft is kept at its step
     Q_INVOKABLE void abandon(); // kept as abandoned, never deleted
@@ -118,6 +120,7 @@ private:
     void boardDone();
     void cellsOpened(std::int64_t cells);
     void stampMoment();
+    void putDown();
     void goBackToKept();
     void showKept();
     void enter();
@@ -129,12 +132,11 @@ private:
     void judge(const records::Yard& yard, std::optional<std::int64_t> second);
     void finish(bool withSecondRinse);
     void takeStamp();
-    bool resolveStamp(bool lastChance);
-    bool stampIsWanted() const;
 
     Services& m_services;
     records::Sample m_sample;
     records::Sample m_kept; // as it is on the disk: what the page goes back to where a write is refused
+    SamplePosition m_position;
     QString m_colonyLabel;
     ColonyListModel m_colonies;
     ScoopController m_scoop;

@@ -9,6 +9,7 @@ bool WashController::setAside(const QString& label) {
     if (!maySetAside())
         return false;
     m_sample.jar = label.trimmed().toStdString();
+    m_position.park(m_sample);
     if (!keep())
         return false;
     leave();

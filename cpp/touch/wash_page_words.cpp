@@ -45,6 +45,8 @@ QString WashController::header() const {
     const QString place = tr("step %1 of %2")
                               .arg(records::stepNumber(method(), m_sample.step))
                               .arg(records::stepCount(method()));
+    if (!m_sample.jar.empty())
+        return tr("Jar %1, colony %2 · %3", "label, colony, step").arg(jar(), m_colonyLabel, place);
     if (m_colonyLabel.isEmpty())
         return story::capitalised(tr("%1 · %2", "method and step").arg(words::method(methodId()), place));
     return tr("Colony %1 · %2").arg(m_colonyLabel, place);

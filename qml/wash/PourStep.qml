@@ -28,11 +28,26 @@ WashStep {
         }
     }
 
-    actions: MainButton {
-        objectName: "mainAction"
-        width: parent.width
-        focus: true
-        text: step.wash.action
-        onClicked: step.wash.poured()
+    actions: [
+        SideButton {
+            objectName: "washLater"
+            width: parent.width
+            visible: step.wash.maySetAside
+            text: step.wash.jar === "" ? qsTr("Wash it later") : qsTr("Back into the tray")
+            onClicked: step.wash.jar === "" ? step.cover = "jar" : step.wash.setAside(step.wash.jar)
+        },
+        MainButton {
+            objectName: "mainAction"
+            width: parent.width
+            focus: true
+            text: step.wash.action
+            onClicked: step.wash.poured()
+        }
+    ]
+
+    sheets: JarLabel {
+        app: step.app
+        shown: step.cover === "jar"
+        onClosed: step.cover = ""
     }
 }

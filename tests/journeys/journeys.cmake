@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: Apache-2.0
 # The system's own Python: pyatspi comes with the distribution, and another Python on the path does not have it.
 find_program(HALFCUP_SYSTEM_PYTHON python3 PATHS /usr/bin NO_DEFAULT_PATH REQUIRED)
-foreach(journey demo_season first_wash first_yard killed_at_the_seventh no_position replayed_log)
+foreach(journey demo_season first_wash first_yard killed_at_the_seventh no_position replayed_log tray)
     halfcup_script_test(journey_${journey}
         COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/${journey}.py $<TARGET_FILE:halfcup>
         TIMEOUT 120 LABELS journey)

@@ -28,10 +28,10 @@ def angle(degrees, width, halves):
     return f"{whole:0{width}d}{minutes:08.5f},{halves[degrees < 0]}"
 
 
-def invented(latitude, longitude, scatter_m=2.0, moments=60):
+def invented(latitude, longitude, scatter_m=2.0, moments=60, minutes_on=0):
     """Moments of a receiver that lies still, with some metres of scatter; GGA and RMC for each."""
     chance = random.Random(4)
-    at = datetime(2026, 5, 18, 7, 40, tzinfo=timezone.utc)
+    at = datetime(2026, 5, 18, 7, 40, tzinfo=timezone.utc) + timedelta(minutes=minutes_on)
     for _ in range(moments):
         north, east = chance.gauss(0, scatter_m), chance.gauss(0, scatter_m)
         where = ",".join((angle(latitude + north / METRES_PER_DEGREE, 2, "NS"),
@@ -86,10 +86,15 @@ class Receiver:
             threading.Thread(target=self._play, args=(line,), daemon=True).start()
 
     def _play(self, line):
+        """What is put into moments meanwhile is where the receiver has been carried to."""
         try:
-            for moment in self.moments:
-                line.sendall(moment.encode("ascii", errors="replace"))
+            moments, nth = self.moments, 0
+            while nth < len(moments):
+                line.sendall(moments[nth].encode("ascii", errors="replace"))
                 time.sleep(EVERY_S)
+                nth += 1
+                if self.moments is not moments:
+                    moments, nth = self.moments, 0
             line.close()
         except OSError:
             pass  # the program has heard enough
