@@ -71,6 +71,8 @@ ApplicationWindow {
             return "share/SharePage.qml";
         case Navigator.Setup:
             return "setup/SetupPage.qml";
+        case Navigator.Round:
+            return "round/RoundPage.qml";
         case Navigator.Sources:
             return "sources/SourcesPage.qml";
         default:

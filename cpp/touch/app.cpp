@@ -19,6 +19,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_event(services)
     , m_onDay(services)
     , m_lines(services)
+    , m_round(services)
     , m_season(services)
     , m_treat(services)
     , m_situation(services)
@@ -102,6 +103,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     wireTreating();
 
     wireStory();
+    wireRound();
 
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state == Qt::ApplicationActive && m_navigator.page() == Navigator::Here)

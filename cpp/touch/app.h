@@ -15,6 +15,7 @@
 #include "touch/on_day_controller.h"
 #include "touch/other_answer_controller.h"
 #include "touch/own_scoops_controller.h"
+#include "touch/round_controller.h"
 #include "touch/season_controller.h"
 #include "touch/setup_controller.h"
 #include "touch/share_controller.h"
@@ -43,6 +44,7 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::EventController* event READ event CONSTANT)
     Q_PROPERTY(halfcup::touch::OnDayController* onDay READ onDay CONSTANT)
     Q_PROPERTY(halfcup::touch::LinesController* lines READ lines CONSTANT)
+    Q_PROPERTY(halfcup::touch::RoundController* round READ round CONSTANT)
     Q_PROPERTY(halfcup::touch::SeasonController* season READ season CONSTANT)
     Q_PROPERTY(halfcup::touch::TreatController* treat READ treat CONSTANT)
     Q_PROPERTY(halfcup::touch::SituationController* situation READ situation CONSTANT)
@@ -69,6 +71,7 @@ public:
     EventController* event() { return &m_event; }
     OnDayController* onDay() { return &m_onDay; }
     LinesController* lines() { return &m_lines; }
+    RoundController* round() { return &m_round; }
     SeasonController* season() { return &m_season; }
     TreatController* treat() { return &m_treat; }
     SituationController* situation() { return &m_situation; }
@@ -92,6 +95,7 @@ private:
     void openTreatment(const QString& treatmentId);
     void openCheck(const QString& treatmentId);
     void openSources(const QString& topic);
+    void wireRound();
     void wireStory(); // of a colony: its events, its days, its yard's lines
 
     Services& m_services;
@@ -106,6 +110,7 @@ private:
     EventController m_event;
     OnDayController m_onDay;
     LinesController m_lines;
+    RoundController m_round;
     SeasonController m_season;
     TreatController m_treat;
     SituationController m_situation;

@@ -67,12 +67,18 @@ QString HereController::mainAction() const {
         return tr("Go on with the wash");
     if (m_view != AtYard || m_colonies.count() == 0)
         return {};
+    if (!m_roundNextId.isEmpty())
+        return words::begin(m_services.settings.usualMethod(), m_roundNextLabel);
+    if (!m_roundLine.isEmpty())
+        return tr("End the round");
     return words::begin(m_services.settings.usualMethod(), m_colonies.entries().first().label);
 }
 
 QString HereController::mainDetail() const {
     if (!m_draftId.isEmpty())
         return m_draftLine;
+    if (!m_roundLine.isEmpty())
+        return m_roundLine;
     const records::Scoop scoop = m_services.settings.usualScoop();
     const records::Method* method = records::findMethod(m_services.settings.usualMethod());
     return tr("%1, %2", "the scoop and the method")
@@ -205,17 +211,26 @@ void HereController::readYard() {
     if (yard == m_yards.end()) {
         m_yardName.clear();
         m_demo = false;
+        m_roundLine.clear();
+        m_roundNextId.clear();
         m_colonies.setEntries({});
         return;
     }
     m_yardName = QString::fromStdString(yard->name);
     m_demo = yard->demo;
-    m_services.kept([&] { m_colonies.setEntries(colonyEntries(m_services, *yard)); });
+    m_services.kept([&] {
+        m_colonies.setEntries(colonyEntries(m_services, *yard));
+        readRound();
+    });
 }
 
 void HereController::act() {
     if (!m_draftId.isEmpty())
         emit draftWanted(m_draftId);
+    else if (m_view == AtYard && !m_roundNextId.isEmpty())
+        emit washWanted(m_roundNextId);
+    else if (m_view == AtYard && !m_roundLine.isEmpty())
+        emit roundWanted(m_yardId);
     else if (m_view == AtYard && m_colonies.count() > 0)
         emit washWanted(m_colonies.entries().first().colonyId);
 }

@@ -29,6 +29,7 @@ class HereController : public QObject {
     Q_PROPERTY(QString mainDetail READ mainDetail NOTIFY changed) // "half a cup, alcohol"
     Q_PROPERTY(
         QString draftLine READ draftLine NOTIFY changed) // "Colony 7 waits at: count the mites"; else empty
+    Q_PROPERTY(QString roundLine READ roundLine NOTIFY changed) // "Round: 3 of 8 washed"; empty: none is open
 public:
     enum View {
         NoYards,  // nothing kept yet: offer to make a yard, or to load the demo
@@ -51,8 +52,12 @@ public:
     QString mainDetail() const;
     QString draftLine() const;
 
-    /// The main action: goes on with the draft where there is one, else washes the most urgent colony.
+    QString roundLine() const { return m_roundLine; }
+
+    /// The main action: goes on with the draft where there is one, else with the round, else washes the most
+    /// urgent colony.
     Q_INVOKABLE void act();
+    Q_INVOKABLE void openYardRound(); // the open one, or the plan of a new one
     Q_INVOKABLE void washColony(const QString& colonyId);
     Q_INVOKABLE void openColony(const QString& colonyId);
     Q_INVOKABLE void pickYard(const QString& yardId); // also tells the position what it could not
@@ -70,6 +75,7 @@ signals:
     void draftWanted(const QString& sampleId);
     void colonyWanted(const QString& colonyId);
     void newYardWanted();
+    void roundWanted(const QString& yardId);
 
 private:
     void usePosition();
@@ -77,6 +83,7 @@ private:
     void keepVisit(const records::RecordId& yardId);
     QString lastYard() const;
     void readYard();
+    void readRound();
 
     Services& m_services;
     View m_view = NoYards;
@@ -90,6 +97,9 @@ private:
     bool m_atYardByPosition = false; // the position says so too
     ColonyListModel m_colonies;
     ChoiceListModel m_yardChoices;
+    QString m_roundLine;
+    QString m_roundNextId; // empty: none is open, or all of it are washed
+    QString m_roundNextLabel;
     QString m_draftId;
     QString m_draftLine;
 };

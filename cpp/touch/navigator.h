@@ -40,6 +40,7 @@ public:
         Share,
         Setup,
         Sources,
+        Round,
     };
     Q_ENUM(Page)
 

@@ -17,6 +17,18 @@ Item {
         visible: root.here.colonies.count > 0
         model: root.here.colonies
 
+        header: Column {
+            spacing: Look.gap
+            bottomPadding: root.here.roundLine !== "" ? Look.gap : 0
+
+            HereRound {
+                objectName: "openRound"
+                width: parent.width
+                visible: root.here.roundLine !== ""
+                here: root.here
+            }
+        }
+
         delegate: ColonyRow {
             id: row
 
@@ -33,6 +45,17 @@ Item {
             objectName: "colony-" + row.label
             ruled: row.index < root.here.colonies.count - 1
             onClicked: root.here.openColony(row.colonyId)
+        }
+
+        footer: Column {
+            topPadding: Look.gap
+            visible: root.here.roundLine === ""
+
+            HereRound {
+                objectName: "yardRound"
+                width: parent.width
+                here: root.here
+            }
         }
     }
 

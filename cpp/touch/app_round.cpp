@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "touch/app.h"
+
+namespace halfcup::touch {
+
+void App::wireRound() {
+    connect(&m_here, &HereController::roundWanted, this, [this](const QString& yardId) {
+        if (m_round.show(yardId))
+            m_navigator.open(Navigator::Round);
+    });
+    connect(&m_round, &RoundController::washWanted, this,
+            [this](const QString& colonyId) { beginWash(colonyId); });
+    connect(&m_round, &RoundController::colonyWanted, this, [this](const QString& colonyId) {
+        if (m_colony.show(colonyId))
+            m_navigator.open(Navigator::Colony);
+    });
+    connect(&m_round, &RoundController::homeWanted, this, [this] { m_navigator.home(); });
+    connect(&m_navigator, &Navigator::pageChanged, this, [this] {
+        if (m_navigator.page() == Navigator::Round)
+            m_round.refresh();
+    });
+}
+
+} // namespace halfcup::touch
