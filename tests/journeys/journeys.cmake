@@ -11,3 +11,8 @@ halfcup_script_test(journey_recorded_log
     COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/recorded_log.py $<TARGET_FILE:halfcup>
             ${HALFCUP_SHARED}/nmea
     TIMEOUT 120 LABELS journey)
+foreach(method soapy_wash sugar_roll sticky_board drone_brood)
+    halfcup_script_test(journey_${method}
+        COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/methods.py $<TARGET_FILE:halfcup> ${method}
+        TIMEOUT 120 LABELS journey)
+endforeach()
