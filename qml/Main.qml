@@ -39,6 +39,8 @@ ApplicationWindow {
             return "wash/WashPage.qml";
         case Navigator.OtherAnswer:
             return "answer/OtherAnswerPage.qml";
+        case Navigator.Tray:
+            return "tray/TrayPage.qml";
         case Navigator.Methods:
             return "methods/MethodsPage.qml";
         case Navigator.Answer:

@@ -49,7 +49,7 @@
     </message>
 </context>
 <context>
-    <name>halfcup::touch::WashController</name>
+    <name>PositionWords</name>
     <message numerus="yes">
         <source>Position within %1, from %n fix(es)</source>
         <translation>
@@ -202,6 +202,54 @@
         <translation>
             <numerusform>%n date written to %1</numerusform>
             <numerusform>%n dates written to %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TrayWords</name>
+    <message numerus="yes">
+        <source>%n jar(s) wait</source>
+        <translation>
+            <numerusform>%n jar waits</numerusform>
+            <numerusform>%n jars wait</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n board(s) lie</source>
+        <translation>
+            <numerusform>%n board lies under its colony</numerusform>
+            <numerusform>%n boards lie under their colonies</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::TrayController</name>
+    <message numerus="yes">
+        <source>%n hour(s) under the colony</source>
+        <translation>
+            <numerusform>%n hour under the colony</numerusform>
+            <numerusform>%n hours under the colony</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s) since the scoop</source>
+        <translation>
+            <numerusform>%n minute since the scoop</numerusform>
+            <numerusform>%n minutes since the scoop</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s) since the scoop</source>
+        <translation>
+            <numerusform>%n hour since the scoop</numerusform>
+            <numerusform>%n hours since the scoop</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n jar(s) wait already. Wash some of them first.</source>
+        <translation>
+            <numerusform>%n jar waits already. Wash it first.</numerusform>
+            <numerusform>%n jars wait already. Wash some of them first.</numerusform>
         </translation>
     </message>
 </context>

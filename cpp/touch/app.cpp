@@ -15,6 +15,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_answer(services)
     , m_otherAnswer(services)
     , m_methods(services)
+    , m_tray(services)
     , m_colony(services)
     , m_event(services)
     , m_onDay(services)
@@ -58,7 +59,6 @@ App::App(Services& services, Messages& messages, QObject* parent)
         else if (m_otherAnswer.show(sampleId))
             m_navigator.replace(Navigator::OtherAnswer);
     });
-    connect(&m_wash, &WashController::putInTray, this, home);
     connect(&m_methods, &MethodsController::picked, this, &App::beginWash);
     connect(&m_otherAnswer, &OtherAnswerController::washWanted, this, wash);
     connect(&m_otherAnswer, &OtherAnswerController::homeWanted, this, home);
@@ -100,8 +100,8 @@ App::App(Services& services, Messages& messages, QObject* parent)
         m_here.refresh();
         m_navigator.back();
     });
+    wireTray();
     wireTreating();
-
     wireStory();
     wireRound();
 
@@ -112,9 +112,13 @@ App::App(Services& services, Messages& messages, QObject* parent)
 
     // Each page is read when it comes up, so that it never shows what was.
     connect(&m_navigator, &Navigator::pageChanged, this, [this] {
+        m_tray.setShown(m_navigator.page() == Navigator::Tray);
         switch (m_navigator.page()) {
         case Navigator::Here:
             m_here.arrive();
+            break;
+        case Navigator::Tray:
+            m_tray.show(m_here.yardId());
             break;
         case Navigator::Colony:
             m_colony.refresh();
@@ -188,6 +192,7 @@ void App::start() {
     m_here.refresh();
     std::vector<records::Sample> drafts;
     m_services.kept([&] { drafts = m_services.store.drafts(); });
+    std::erase_if(drafts, &records::waits);
     if (!drafts.empty() && m_wash.resume(QString::fromStdString(drafts.front().id)))
         m_navigator.open(Navigator::Wash);
     else

@@ -21,6 +21,7 @@
 #include "touch/share_controller.h"
 #include "touch/situation_controller.h"
 #include "touch/sources_controller.h"
+#include "touch/tray_controller.h"
 #include "touch/treat_controller.h"
 #include "touch/treatment_controller.h"
 #include "touch/wash_controller.h"
@@ -40,6 +41,7 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::AnswerController* answer READ answer CONSTANT)
     Q_PROPERTY(halfcup::touch::OtherAnswerController* otherAnswer READ otherAnswer CONSTANT)
     Q_PROPERTY(halfcup::touch::MethodsController* methods READ methods CONSTANT)
+    Q_PROPERTY(halfcup::touch::TrayController* tray READ tray CONSTANT)
     Q_PROPERTY(halfcup::touch::ColonyController* colony READ colony CONSTANT)
     Q_PROPERTY(halfcup::touch::EventController* event READ event CONSTANT)
     Q_PROPERTY(halfcup::touch::OnDayController* onDay READ onDay CONSTANT)
@@ -67,6 +69,7 @@ public:
     AnswerController* answer() { return &m_answer; }
     OtherAnswerController* otherAnswer() { return &m_otherAnswer; }
     MethodsController* methods() { return &m_methods; }
+    TrayController* tray() { return &m_tray; }
     ColonyController* colony() { return &m_colony; }
     EventController* event() { return &m_event; }
     OnDayController* onDay() { return &m_onDay; }
@@ -84,12 +87,13 @@ public:
     SetupController* setup() { return &m_setup; }
     SourcesController* sources() { return &m_sources; }
 
-    /// Opens the newest draft at its step, where there is one; else the Here page. Before the first yard,
-    /// once: what the app is not.
+    /// Opens the newest draft that does not wait in the tray at its step; else the Here page. Before the
+    /// first yard, once: what the app is not.
     void start();
 
 private:
     void beginWash(const QString& colonyId, const QString& methodId = {}); // empty: the usual one
+    void wireTray();
     void wireTreating();
     void openTreat(const QString& colonyId); // what to treat it with
     void openTreatment(const QString& treatmentId);
@@ -106,6 +110,7 @@ private:
     AnswerController m_answer;
     OtherAnswerController m_otherAnswer;
     MethodsController m_methods;
+    TrayController m_tray;
     ColonyController m_colony;
     EventController m_event;
     OnDayController m_onDay;

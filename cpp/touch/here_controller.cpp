@@ -6,6 +6,7 @@
 #include "records/method.h"
 #include "season/bee_year.h"
 #include "touch/colony_entries.h"
+#include "touch/tray_controller.h"
 #include "touch/words.h"
 
 #include <algorithm>
@@ -71,6 +72,8 @@ QString HereController::mainAction() const {
         return words::begin(m_services.settings.usualMethod(), m_roundNextLabel);
     if (!m_roundLine.isEmpty())
         return tr("End the round");
+    if (!m_colonies.entries().first().jar.isEmpty()) // all of the yard are scooped
+        return tr("Wash the jars");
     return words::begin(m_services.settings.usualMethod(), m_colonies.entries().first().label);
 }
 
@@ -79,6 +82,8 @@ QString HereController::mainDetail() const {
         return m_draftLine;
     if (!m_roundLine.isEmpty())
         return m_roundLine;
+    if (m_colonies.count() > 0 && !m_colonies.entries().first().jar.isEmpty())
+        return m_trayLine;
     const records::Scoop scoop = m_services.settings.usualScoop();
     const records::Method* method = records::findMethod(m_services.settings.usualMethod());
     return tr("%1, %2", "the scoop and the method")
@@ -94,8 +99,10 @@ void HereController::refresh() {
         const std::vector<records::Sample> drafts = m_services.store.drafts();
         m_draftId.clear();
         m_draftLine.clear();
-        if (!drafts.empty()) {
-            const records::Sample& draft = drafts.front();
+        m_trayLine = touch::trayLine(drafts);
+        const auto found = std::ranges::find_if_not(drafts, &records::waits);
+        if (found != drafts.end()) {
+            const records::Sample& draft = *found;
             const auto colony = m_services.store.colony(draft.colonyId);
             m_draftId = QString::fromStdString(draft.id);
             m_draftLine =
@@ -231,8 +238,14 @@ void HereController::act() {
         emit washWanted(m_roundNextId);
     else if (m_view == AtYard && !m_roundLine.isEmpty())
         emit roundWanted(m_yardId);
+    else if (m_view == AtYard && m_colonies.count() > 0 && !m_colonies.entries().first().jar.isEmpty())
+        emit trayWanted();
     else if (m_view == AtYard && m_colonies.count() > 0)
         emit washWanted(m_colonies.entries().first().colonyId);
+}
+
+void HereController::openTray() {
+    emit trayWanted();
 }
 
 void HereController::washColony(const QString& colonyId) {

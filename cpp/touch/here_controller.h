@@ -29,6 +29,7 @@ class HereController : public QObject {
     Q_PROPERTY(QString mainDetail READ mainDetail NOTIFY changed) // "half a cup, alcohol"
     Q_PROPERTY(
         QString draftLine READ draftLine NOTIFY changed) // "Colony 7 waits at: count the mites"; else empty
+    Q_PROPERTY(QString trayLine READ trayLine NOTIFY changed)   // "3 jars wait"; empty where the tray is
     Q_PROPERTY(QString roundLine READ roundLine NOTIFY changed) // "Round: 3 of 8 washed"; empty: none is open
 public:
     enum View {
@@ -51,12 +52,14 @@ public:
     QString mainAction() const;
     QString mainDetail() const;
     QString draftLine() const;
+    QString trayLine() const { return m_trayLine; }
 
     QString roundLine() const { return m_roundLine; }
 
     /// The main action: goes on with the draft where there is one, else with the round, else washes the most
     /// urgent colony.
     Q_INVOKABLE void act();
+    Q_INVOKABLE void openTray();
     Q_INVOKABLE void openYardRound(); // the open one, or the plan of a new one
     Q_INVOKABLE void washColony(const QString& colonyId);
     Q_INVOKABLE void openColony(const QString& colonyId);
@@ -74,6 +77,7 @@ signals:
     void washWanted(const QString& colonyId);
     void draftWanted(const QString& sampleId);
     void colonyWanted(const QString& colonyId);
+    void trayWanted();
     void newYardWanted();
     void roundWanted(const QString& yardId);
 
@@ -102,6 +106,7 @@ private:
     QString m_roundNextLabel;
     QString m_draftId;
     QString m_draftLine;
+    QString m_trayLine;
 };
 
 } // namespace halfcup::touch

@@ -25,6 +25,7 @@ public:
         Answer,
         OtherAnswer,
         Methods,
+        Tray,
         Colony,
         Event,
         OnDay,

@@ -19,7 +19,12 @@ Item {
 
         header: Column {
             spacing: Look.gap
-            bottomPadding: root.here.roundLine !== "" ? Look.gap : 0
+            bottomPadding: root.here.roundLine !== "" || root.here.trayLine !== "" ? Look.gap : 0
+
+            HereStrip {
+                width: parent.width
+                here: root.here
+            }
 
             HereRound {
                 objectName: "openRound"

@@ -267,6 +267,7 @@ const std::vector<Screen>& allScreens() {
     static const std::vector<Screen> all = [] {
         std::vector<Screen> list = screens;
         list.insert(list.end(), seasonScreens().begin(), seasonScreens().end());
+        list.insert(list.end(), methodScreens().begin(), methodScreens().end());
         list.insert(list.end(), storyScreens().begin(), storyScreens().end());
         return list;
     }();

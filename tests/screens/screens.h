@@ -20,6 +20,7 @@ struct Screen {
 
 const std::vector<Screen>& allScreens();
 const std::vector<Screen>& seasonScreens(); // among them; a file of its own
+const std::vector<Screen>& methodScreens(); // among them; a file of its own
 const std::vector<Screen>& storyScreens();  // among them; a file of its own
 
 /// Types into a field, in place of what it holds.
