@@ -20,7 +20,7 @@ constexpr int loadDigits = 6; // far below what a count can resolve, and short e
 constexpr int blurDecimals = 2;
 constexpr int exactDecimals = 6; // 0.1 m
 
-constexpr std::array<std::string_view, 42> columns{
+constexpr std::array<std::string_view, 52> columns{
     "sample_id",              // UUID
     "yard",                   // its name
     "colony",                 // its label
@@ -63,6 +63,16 @@ constexpr std::array<std::string_view, 42> columns{
     "step",                   // where the wash stands or stopped
     "position_moving",        // yes: the fixes lay further apart than their accuracy explains
     "note",                   //
+    "jar",                    // what was written on a jar that waited in the tray
+    "board_hours",            // a sticky board under the colony
+    "board_share_counted",    // of its cells, 0 to 1
+    "cells_opened",           // of drone brood
+    "other_count",            // mites on the board, or cells with mites: no load
+    "other_unit",             // of the three below: mites_a_day, of_100_drone_cells
+    "other_q05",              //
+    "other_q50",              //
+    "other_q95",              //
+    "other_line",             // the handbook's, in the same unit
 };
 
 std::string_view wordOf(mites::Standing standing) {
@@ -158,6 +168,32 @@ void answerCells(CsvWriter& csv, const Sample& sample) {
     csv.number(answer.jarShape);
 }
 
+void otherCells(CsvWriter& csv, const Sample& sample) {
+    if (!sample.otherAnswer)
+        return emptyCells(csv, 9);
+    const records::OtherAnswer& answer = *sample.otherAnswer;
+    const auto hours = records::hoursOf(sample.board);
+    if (hours) {
+        csv.significant(*hours, loadDigits);
+        csv.significant(records::shareCounted(sample.board), loadDigits);
+    } else {
+        emptyCells(csv, 2);
+    }
+    if (sample.openedCells)
+        csv.number(*sample.openedCells);
+    else
+        csv.empty();
+    csv.number(answer.count);
+    csv.text(sample.openedCells ? "of_100_drone_cells" : "mites_a_day");
+    csv.significant(answer.q05, loadDigits);
+    csv.significant(answer.q50, loadDigits);
+    csv.significant(answer.q95, loadDigits);
+    if (answer.line)
+        csv.number(*answer.line);
+    else
+        csv.empty();
+}
+
 void scoopAndShake(CsvWriter& csv, const Sample& sample) {
     csv.text(nameOf(sample.queen));
     const records::Scoop& scoop = sample.scoop;
@@ -171,7 +207,10 @@ void scoopAndShake(CsvWriter& csv, const Sample& sample) {
     } else {
         emptyCells(csv, 5);
     }
-    csv.number(std::int64_t{sample.shake.plannedS});
+    if (scooped)
+        csv.number(std::int64_t{sample.shake.plannedS});
+    else
+        csv.empty();
     if (sample.shake.ended || sample.shake.shakenBeforeMs > 0)
         csv.number(static_cast<double>(sample.shake.shakenBeforeMs) / 1000.0);
     else
@@ -209,6 +248,8 @@ void writeSampleRow(CsvWriter& csv, const SampleRow& row, PositionDetail detail)
     csv.text(nameOf(sample.step));
     csv.flag(sample.stamp.moving);
     csv.text(sample.note);
+    csv.text(sample.jar);
+    otherCells(csv, sample);
     csv.endRow();
 }
 

@@ -75,7 +75,9 @@ ColonyOnDay onDay(const Colony& colony, std::span<const ColonyEvent> events,
             continue;
         const Date date = scoopedOn(sample);
         seen(date);
-        if (date <= day && (!told.lastWash || sample.startedAtMs > told.lastWash->startedAtMs))
+        // A board and brood are no washes, and say nothing of a load.
+        if (!sample.otherAnswer && date <= day &&
+            (!told.lastWash || sample.startedAtMs > told.lastWash->startedAtMs))
             told.lastWash = sample;
     }
     told.beforeRecords = !first || day < *first;

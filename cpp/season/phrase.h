@@ -55,7 +55,7 @@ struct Phrase {
 };
 
 /// Marks a template so that the translators' tool finds it (lupdate -tr-function-alias
-/// translate+=phraseText). Does nothing.
+/// tr+=phraseText). Does nothing.
 constexpr const char* phraseText(const char* text) {
     return text;
 }

@@ -6,6 +6,7 @@
 #include "records/judgement.h"
 #include "records/method.h"
 #include "touch/colony_entries.h"
+#include "touch/round_records.h"
 #include "touch/words.h"
 
 #include <QLocale>
@@ -52,11 +53,26 @@ bool AnswerController::show(const QString& sampleId) {
                 m_nextColonyLabel = entry.label;
                 break;
             }
+        readRound();
     });
     m_standing = words::headlineOf(m_sample);
     listDetails();
     emit changed();
     return true;
+}
+
+/// Where a round of the yard is open, its next colony comes before the most urgent one.
+void AnswerController::readRound() {
+    m_roundIsDone = false;
+    const auto round = openRound(m_services, m_yard.id);
+    if (!round)
+        return;
+    const auto next = readKept(m_services, *round).reading.next();
+    m_roundIsDone = !next;
+    if (const auto colony = next ? m_services.store.colony(*next) : std::nullopt) {
+        m_nextColonyId = QString::fromStdString(colony->id);
+        m_nextColonyLabel = QString::fromStdString(colony->label);
+    }
 }
 
 /// On the tailgate one jar follows the other: the one that was scooped first.
@@ -264,6 +280,8 @@ void AnswerController::setNote(const QString& note) {
 QString AnswerController::mainAction() const {
     if (!m_nextJarId.isEmpty())
         return tr("Wash jar %1 next").arg(m_nextJar);
+    if (m_roundIsDone)
+        return tr("The yard's answer");
     if (m_nextColonyId.isEmpty())
         return tr("Done");
     return m_answer.recovery < 1 ? words::begin(m_sample.method, m_nextColonyLabel)
@@ -273,6 +291,8 @@ QString AnswerController::mainAction() const {
 void AnswerController::act() {
     if (!m_nextJarId.isEmpty())
         emit jarWanted(m_nextJarId);
+    else if (m_roundIsDone)
+        emit roundWanted(QString::fromStdString(m_yard.id));
     else if (m_nextColonyId.isEmpty())
         emit homeWanted();
     else

@@ -75,6 +75,7 @@ public:
 signals:
     void changed();
     void washWanted(const QString& colonyId);
+    void roundWanted(const QString& yardId); // all its colonies are washed: the yard's answer
     void jarWanted(const QString& sampleId); // the next one in the tray
     void colonyWanted(const QString& colonyId);
     void homeWanted();
@@ -86,6 +87,7 @@ private:
     bool headlineIsOwnLine() const;
     void listDetails();
     void readNextJar();
+    void readRound();
 
     Services& m_services;
     records::Sample m_sample;
@@ -94,6 +96,7 @@ private:
     records::Yard m_yard;
     QString m_nextColonyId;
     QString m_nextColonyLabel;
+    bool m_roundIsDone = false;     // of an open round of the yard
     QString m_nextJarId, m_nextJar; // in the tray, where this one came from it
     int m_standing = 0;
     ChoiceListModel m_details;

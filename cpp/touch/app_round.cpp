@@ -5,10 +5,14 @@
 namespace halfcup::touch {
 
 void App::wireRound() {
-    connect(&m_here, &HereController::roundWanted, this, [this](const QString& yardId) {
-        if (m_round.show(yardId))
-            m_navigator.open(Navigator::Round);
-    });
+    const auto open = [this](const QString& yardId) {
+        if (!m_round.show(yardId))
+            return;
+        m_navigator.home();
+        m_navigator.open(Navigator::Round);
+    };
+    connect(&m_here, &HereController::roundWanted, this, open);
+    connect(&m_answer, &AnswerController::roundWanted, this, open);
     connect(&m_round, &RoundController::washWanted, this,
             [this](const QString& colonyId) { beginWash(colonyId); });
     connect(&m_round, &RoundController::colonyWanted, this, [this](const QString& colonyId) {

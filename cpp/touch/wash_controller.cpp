@@ -72,7 +72,8 @@ void WashController::begin(const QString& yardId, const QString& colonyId, const
     readCounts();
     m_shake.setRun({});
     m_scoop.useUsual();
-    m_sample.scoop = m_scoop.value();
+    if (records::hasStep(method(), records::Step::Scoop))
+        m_sample.scoop = m_scoop.value();
     m_kept = m_sample;
     if (colonyId.isEmpty())
         enter();

@@ -36,21 +36,11 @@ Column {
         text: root.colony.methodsLine
     }
 
-    SideRow {
+    SideButton {
+        objectName: "somethingHappened"
         width: parent.width
-
-        SideButton {
-            objectName: "somethingHappened"
-            text: qsTr("Something happened")
-            onClicked: root.colony.tellEvent()
-        }
-
-        SideButton {
-            objectName: "treat"
-            visible: root.colony.alive
-            text: qsTr("Treat")
-            onClicked: root.colony.treat()
-        }
+        text: qsTr("Something happened")
+        onClicked: root.colony.tellEvent()
     }
 
     PlainText {

@@ -53,12 +53,22 @@ PageFrame {
     }
 
     actions: [
-        SideButton {
-            objectName: "countAnotherWay"
+        SideRow {
             width: parent.width
             visible: page.colony.alive
-            text: qsTr("Count another way")
-            onClicked: page.colony.pickMethod()
+
+            SideButton {
+                objectName: "countAnotherWay"
+                fontSize: Look.bodySize
+                text: qsTr("Count another way")
+                onClicked: page.colony.pickMethod()
+            }
+
+            SideButton {
+                objectName: "treat"
+                text: qsTr("Treat")
+                onClicked: page.colony.treat()
+            }
         },
         MainButton {
             objectName: "mainAction"

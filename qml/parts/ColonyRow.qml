@@ -16,6 +16,7 @@ RowButton {
     property string dueLine
     property int standing: StandingWord.Unknown
     property bool isDue: false
+    property bool showsStanding: true // its mark at the end
     property bool pickable: false // one of several to pick from, else a thing to open
     property bool chosen: false
 
@@ -32,5 +33,6 @@ RowButton {
         dueLine: row.dueLine
         standing: row.standing
         isDue: row.isDue
+        showsStanding: row.showsStanding
     }
 }

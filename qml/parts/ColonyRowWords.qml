@@ -15,6 +15,7 @@ Item {
     required property string loadLine
     required property string dueLine
     required property int standing
+    property bool showsStanding: true
     required property bool isDue
 
     implicitHeight: Math.max(plate.implicitHeight, words.implicitHeight)
@@ -62,6 +63,7 @@ Item {
     StandingMark {
         id: mark
 
+        visible: root.showsStanding
         anchors.verticalCenter: parent.verticalCenter
         anchors.right: parent.right
         width: 6 * Look.pixelsPerMm

@@ -35,6 +35,7 @@ PageFrame {
             required dueLine
 
             objectName: "jar-" + row.label
+            showsStanding: false
             ruled: row.index < page.tray.jars.count - 1
             onClicked: page.tray.open(row.colonyId)
         }

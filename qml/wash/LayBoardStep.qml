@@ -19,11 +19,6 @@ WashStep {
         anchors.fill: parent
         spacing: Look.margin
 
-        StepLines {
-            width: parent.width
-            lines: step.wash.lines
-        }
-
         PlainText {
             objectName: "floorLine"
             width: parent.width
@@ -34,6 +29,11 @@ WashStep {
             objectName: "solidFloor"
             width: parent.width
             text: step.board.floorIsSolid ? qsTr("A board counts only what falls through a screen. Under a solid floor the count would mean nothing.") : ""
+        }
+
+        StepLines {
+            width: parent.width
+            lines: step.wash.lines
         }
     }
 

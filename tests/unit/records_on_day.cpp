@@ -136,6 +136,10 @@ private slots:
         wash.utcOffsetMinutes = 120;
         QVERIFY(!onDay(four, {}, {}, std::vector{wash}, {2026, 5, 7}).lastWash);
         QVERIFY(onDay(four, {}, {}, std::vector{wash}, {2026, 5, 8}).lastWash.has_value());
+        wash.answer.reset(); // a board in its place is no wash, but the colony was there
+        wash.otherAnswer = OtherAnswer{};
+        QVERIFY(!onDay(four, {}, {}, std::vector{wash}, {2026, 5, 8}).lastWash);
+        QVERIFY(!onDay(four, {}, {}, std::vector{wash}, {2026, 5, 8}).beforeRecords);
     }
 
     void placeIsThatOfTheDay() {
