@@ -135,7 +135,7 @@ std::vector<Sample> Store::samplesOfYard(const RecordId& yardId, std::int64_t si
          rows(Kind::Sample,
               "JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.started_at_ms "
               ">= ?"
-              " AND sample.state = 'finished' AND sample.mites IS NOT NULL AND sample.removed = 0 ORDER BY "
+              " AND sample.state = 'finished' AND sample.other_count IS NULL AND sample.removed = 0 ORDER BY "
               "sample.started_at_ms, sample.id",
               {yardId, sinceUtcMs}))
         samples.push_back(sampleFrom(row.id, row.fields));

@@ -44,7 +44,7 @@ std::vector<Sample> samplesIn(const std::vector<Row>& rows) {
 constexpr auto latestOfYard =
     "JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.id = ("
     "SELECT s.id FROM sample s WHERE s.colony_id = colony.id AND s.state = 'finished'"
-    " AND s.mites IS NOT NULL AND s.removed = 0 ORDER BY s.started_at_ms DESC, s.id DESC LIMIT 1)";
+    " AND s.other_count IS NULL AND s.removed = 0 ORDER BY s.started_at_ms DESC, s.id DESC LIMIT 1)";
 
 } // namespace
 

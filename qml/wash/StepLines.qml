@@ -10,12 +10,12 @@ import Halfcup.Touch
 Column {
     id: root
 
-    required property list<string> lines
+    property alias lines: rows.model
 
     spacing: Look.margin
 
     Repeater {
-        model: root.lines
+        id: rows
 
         PlainText {
             required property string modelData

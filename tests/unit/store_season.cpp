@@ -209,6 +209,43 @@ private slots:
         QCOMPARE(found.size(), std::size_t{1});
         QCOMPARE(found.front().id, newer.id);
     }
+
+    void boardsAreNoWashes() {
+        const auto store = open();
+        const Place place = addPlace(*store);
+        const Sample wash = addSample(*store, place.colony, startMs, SampleState::Finished);
+        Sample board = addSample(*store, place.colony, startMs + 10, SampleState::Finished);
+        board.method = "sticky_board";
+        board.otherAnswer = OtherAnswer{12, 7.3, 12.2, 18.8, 10, "a line", 0.75, {}, {}, {}};
+        store->save(board);
+        QCOMPARE(store->latestFinished(place.yard.id).front().id, wash.id);
+        QCOMPARE(store->samplesOfYard(place.yard.id, startMs).size(), std::size_t{1});
+        QCOMPARE(store->samplesOf(place.colony.id).front().otherAnswer, board.otherAnswer); // but it is there
+    }
+
+    void roundsOfAYard() {
+        const auto store = open();
+        const Place place = addPlace(*store);
+        const auto add = [&](std::int64_t startedAtMs, bool removed) {
+            Round round;
+            round.id = store->newId();
+            round.yardId = place.yard.id;
+            round.startedAtMs = startedAtMs;
+            round.colonyIds = {place.colony.id};
+            round.removed = removed;
+            store->save(round);
+            return round.id;
+        };
+        const RecordId older = add(startMs, false);
+        const RecordId newer = add(startMs + 10, false);
+        add(startMs + 20, true);
+        const auto rounds = store->roundsOf(place.yard.id);
+        QCOMPARE(rounds.size(), std::size_t{2});
+        QCOMPARE(rounds.front().id, newer);
+        QCOMPARE(rounds.back().id, older);
+        QCOMPARE(rounds.front().colonyIds, std::vector{place.colony.id});
+        QVERIFY(store->roundsOf("nobody").empty());
+    }
 };
 
 QTEST_GUILESS_MAIN(StoreSeasonTest)
