@@ -154,8 +154,14 @@ std::size_t RoundReading::count(RoundPlace place) const {
     return static_cast<std::size_t>(std::ranges::count(parts, place, &RoundPart::place));
 }
 
+std::size_t RoundReading::inTray() const {
+    return static_cast<std::size_t>(std::ranges::count_if(
+        parts, [](const RoundPart& part) { return part.place == RoundPlace::Left && !part.jar.empty(); }));
+}
+
 std::optional<records::RecordId> RoundReading::next() const {
-    const auto found = std::ranges::find(parts, RoundPlace::Left, &RoundPart::place);
+    const auto found = std::ranges::find_if(
+        parts, [](const RoundPart& part) { return part.place == RoundPlace::Left && part.jar.empty(); });
     if (found == parts.end())
         return std::nullopt;
     return found->colonyId;
@@ -185,6 +191,9 @@ RoundReading readRound(const Round& round, std::span<const ColonyOfYard> colonie
                 (!part.wash ||
                  std::pair(momentOf(sample), sample.id) < std::pair(momentOf(*part.wash), part.wash->id)))
                 part.wash = sample;
+            else if (sample.colonyId == id && records::isInTray(sample) &&
+                     sample.scoopedAtMs.value_or(0) >= round.startedAtMs)
+                part.jar = sample.jar;
         if (colony == colonies.end() || !standsInYard(*colony, round.yardId, day))
             part.place = RoundPlace::Gone;
         else if (part.wash)

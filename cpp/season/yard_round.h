@@ -48,6 +48,7 @@ enum class RoundPlace {
 struct RoundPart {
     records::RecordId colonyId;
     RoundPlace place = RoundPlace::Left;
+    std::string jar;                     // for Left: scooped, and waits in the tray under this label
     std::optional<records::Sample> wash; // for Washed, OtherMethod and Damaged
     bool standsOut = false;              // far above the others, for Washed
 };
@@ -73,6 +74,9 @@ struct RoundReading {
     [[nodiscard]] std::size_t planned() const { return parts.size() - count(RoundPlace::Gone); }
     /// Washed in whatever way.
     [[nodiscard]] std::size_t done() const { return planned() - count(RoundPlace::Left); }
+    /// Scooped, not yet counted.
+    [[nodiscard]] std::size_t inTray() const;
+    /// The next colony to scoop; nothing where all are washed or in the tray.
     [[nodiscard]] std::optional<records::RecordId> next() const;
 };
 

@@ -67,8 +67,9 @@ void AnswerController::readRound() {
     const auto round = openRound(m_services, m_yard.id);
     if (!round)
         return;
-    const auto next = readKept(m_services, *round).reading.next();
-    m_roundIsDone = !next;
+    const season::RoundReading reading = readKept(m_services, *round).reading;
+    const auto next = reading.next();
+    m_roundIsDone = reading.count(season::RoundPlace::Left) == 0;
     if (const auto colony = next ? m_services.store.colony(*next) : std::nullopt) {
         m_nextColonyId = QString::fromStdString(colony->id);
         m_nextColonyLabel = QString::fromStdString(colony->label);

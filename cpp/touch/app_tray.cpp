@@ -19,6 +19,7 @@ void App::wireTray() {
     };
     connect(&m_wash, &WashController::putInTray, this, open);
     connect(&m_here, &HereController::trayWanted, this, open);
+    connect(&m_round, &RoundController::trayWanted, this, open);
     connect(&m_tray, &TrayController::draftWanted, this, takeUp);
     connect(&m_answer, &AnswerController::jarWanted, this, takeUp);
     connect(&m_tray, &TrayController::backWanted, this, [this] { m_navigator.home(); });

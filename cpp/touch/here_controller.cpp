@@ -71,7 +71,7 @@ QString HereController::mainAction() const {
     if (!m_roundNextId.isEmpty())
         return words::begin(m_services.settings.usualMethod(), m_roundNextLabel);
     if (!m_roundLine.isEmpty())
-        return tr("End the round");
+        return m_roundWaits ? tr("Wash the jars") : tr("End the round");
     if (!m_colonies.entries().first().jar.isEmpty()) // all of the yard are scooped
         return tr("Wash the jars");
     return words::begin(m_services.settings.usualMethod(), m_colonies.entries().first().label);
@@ -236,6 +236,8 @@ void HereController::act() {
         emit draftWanted(m_draftId);
     else if (m_view == AtYard && !m_roundNextId.isEmpty())
         emit washWanted(m_roundNextId);
+    else if (m_view == AtYard && m_roundWaits)
+        emit trayWanted();
     else if (m_view == AtYard && !m_roundLine.isEmpty())
         emit roundWanted(m_yardId);
     else if (m_view == AtYard && m_colonies.count() > 0 && !m_colonies.entries().first().jar.isEmpty())

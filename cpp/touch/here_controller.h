@@ -102,7 +102,8 @@ private:
     ColonyListModel m_colonies;
     ChoiceListModel m_yardChoices;
     QString m_roundLine;
-    QString m_roundNextId; // empty: none is open, or all of it are washed
+    bool m_roundWaits = false; // its colonies are washed, or scooped and in the tray
+    QString m_roundNextId;     // empty: none is open, or all of it are washed
     QString m_roundNextLabel;
     QString m_draftId;
     QString m_draftLine;

@@ -11,11 +11,13 @@ void HereController::readRound() {
     m_roundLine.clear();
     m_roundNextId.clear();
     m_roundNextLabel.clear();
+    m_roundWaits = false;
     const auto round = openRound(m_services, m_yardId.toStdString());
     if (!round)
         return;
     const season::RoundReading reading = readKept(m_services, *round).reading;
     m_roundLine = tr("Round: %1 of %2 washed").arg(reading.done()).arg(reading.planned());
+    m_roundWaits = reading.inTray() > 0;
     const auto next = reading.next();
     if (const auto colony = next ? m_services.store.colony(*next) : std::nullopt) {
         m_roundNextId = QString::fromStdString(colony->id);

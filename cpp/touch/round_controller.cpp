@@ -146,6 +146,8 @@ void RoundController::act() {
         emit homeWanted();
     } else if (const auto next = m_reading.next()) {
         emit washWanted(QString::fromStdString(*next));
+    } else if (m_reading.inTray() > 0) {
+        emit trayWanted();
     } else {
         end();
     }

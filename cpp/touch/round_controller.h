@@ -90,6 +90,7 @@ signals:
     void washWanted(const QString& colonyId);
     void colonyWanted(const QString& colonyId);
     void homeWanted();
+    void trayWanted(); // all that are left are scooped
 
 private:
     void read();

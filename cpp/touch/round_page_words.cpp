@@ -30,7 +30,7 @@ QString RoundController::mainAction() const {
     if (m_view == Going) {
         const auto next = m_reading.next();
         if (!next)
-            return tr("End the round");
+            return m_reading.inTray() > 0 ? tr("Wash the jars") : tr("End the round");
         const auto found =
             std::ranges::find_if(m_labels, [&](const auto& each) { return each.first == *next; });
         return tr("Wash colony %1 next").arg(found == m_labels.end() ? QString() : found->second);
@@ -130,6 +130,8 @@ void RoundController::listParts() {
         entry.key = QString::fromStdString(part.colonyId);
         entry.title = tr("Colony %1").arg(label(part.colonyId));
         if (part.place == RoundPlace::Left) {
+            if (!part.jar.empty())
+                entry.detail = tr("in the tray: jar %1").arg(QString::fromStdString(part.jar));
             left.append(entry);
             continue;
         }
@@ -156,7 +158,7 @@ void RoundController::listParts() {
 QString RoundController::clearLine() const {
     if (m_view != Going)
         return {};
-    const bool goesOn = m_reading.next().has_value();
+    const bool goesOn = m_reading.count(RoundPlace::Left) > 0;
     switch (m_reading.verdict) {
     case RoundVerdict::Under:
         return goesOn ? tr("The answer is clear: the yard is under its line of %1. You can stop here, or go "

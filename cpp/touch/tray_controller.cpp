@@ -5,6 +5,7 @@
 #include "records/tray.h"
 #include "records/typed_input.h"
 #include "touch/colony_entries.h"
+#include "touch/round_records.h"
 #include "touch/words.h"
 
 #include <QCoreApplication>
@@ -82,13 +83,22 @@ void TrayController::read() {
     }
     m_jars.setEntries(entries);
     m_nextColonyId.clear();
-    if (const auto yard = m_services.store.yard(m_yardId.toStdString()))
+    const auto yard = m_services.store.yard(m_yardId.toStdString());
+    const auto round = yard ? openRound(m_services, yard->id) : std::nullopt;
+    if (round) { // a round says who is next, whether due or not
+        const auto next = readKept(m_services, *round).reading.next();
+        if (const auto colony = next ? m_services.store.colony(*next) : std::nullopt) {
+            m_nextColonyId = QString::fromStdString(colony->id);
+            m_nextColonyLabel = QString::fromStdString(colony->label);
+        }
+    } else if (yard) {
         for (const ColonyListModel::Entry& entry : colonyEntries(m_services, *yard))
             if (entry.isDue) {
                 m_nextColonyId = entry.colonyId;
                 m_nextColonyLabel = entry.label;
                 break;
             }
+    }
 }
 
 QString TrayController::waitedLine(const records::Sample& sample) const {
@@ -109,6 +119,17 @@ QString TrayController::waitedLine(const records::Sample& sample) const {
                          : tr("%n hour(s) since the scoop", nullptr, minutes / 60);
 }
 
+QString TrayController::placeOf(const records::Sample& sample) {
+    switch (sample.stamp.state) {
+    case records::PositionState::Stamped:
+        return tr("within %1").arg(words::metres(sample.stamp.position.accuracyM.value_or(0)));
+    case records::PositionState::Waiting:
+        return tr("position to come");
+    default:
+        return tr("no position");
+    }
+}
+
 ColonyListModel::Entry TrayController::entryOf(const records::Sample& sample) const {
     const auto colony = m_services.store.colony(sample.colonyId);
     const auto yard = m_services.store.yard(sample.yardId);
@@ -120,7 +141,8 @@ ColonyListModel::Entry TrayController::entryOf(const records::Sample& sample) co
     const QString yardName = yard ? QString::fromStdString(yard->name) : QString();
     entry.headline = board ? tr("Board under colony %1, %2", "colony, yard").arg(label, yardName)
                            : tr("Colony %1, %2", "colony, yard").arg(label, yardName);
-    entry.loadLine = waitedLine(sample);
+    entry.loadLine =
+        board ? waitedLine(sample) : tr("%1, %2", "how long, where").arg(waitedLine(sample), placeOf(sample));
     entry.dueLine = tr("waits at: %1").arg(words::step(sample.step));
     entry.spoken = board ? tr("%1. %2.", "read aloud: board, how long").arg(entry.headline, entry.loadLine)
                          : tr("Jar %1. %2. %3. %4", "read aloud: label, colony, how long, step")

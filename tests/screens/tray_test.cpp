@@ -42,7 +42,9 @@ class TrayTest : public QObject {
 
     static touch::TrayController& tray(Stage& stage) { return *stage.app().tray(); }
 
-    static QString lineOf(Stage& stage, int row) { return tray(stage).jars()->entries().at(row).loadLine; }
+    static QString lineOf(Stage& stage, int row) { // without its place
+        return tray(stage).jars()->entries().at(row).loadLine.section(QLatin1Char(','), 0, 0);
+    }
 
     static bool countJar(Stage& stage, int mites) {
         if (!pressMain(stage, 1)) // the lid is on
@@ -185,6 +187,36 @@ private slots:
         QCOMPARE(stage.app().wash()->step(), WashController::Shake);
     }
 
+    // A round says who is next; whoever is in the tray is not asked for again.
+    void aRoundScoopedIntoTheTray() {
+        Stage stage(Stage::Demo);
+        touch::RoundController& round = *stage.app().round();
+        QVERIFY(round.show(stage.app().here()->yardId()));
+        round.act(); // started, as it is proposed
+        const int planned = static_cast<int>(round.left()->entries().size());
+        QStringList asked;
+        for (int i = 0; i < planned; ++i) {
+            stage.app().navigator()->home();
+            stage.settle();
+            const QString action = stage.app().here()->mainAction();
+            QVERIFY2(action.startsWith(QLatin1String("Wash colony")) && !asked.contains(action),
+                     qPrintable(action));
+            asked.append(action);
+            QVERIFY(scoopOne(stage));
+            QVERIFY2(tray(stage).mainAction().startsWith(
+                         QLatin1String(i + 1 < planned ? "Scoop colony" : "Wash jar")),
+                     qPrintable(tray(stage).mainAction()));
+        }
+        stage.app().navigator()->home();
+        stage.settle();
+        QCOMPARE(stage.app().here()->mainAction(), QStringLiteral("Wash the jars"));
+        round.refresh();
+        QCOMPARE(round.mainAction(), QStringLiteral("Wash the jars"));
+        QVERIFY(round.left()->entries().first().detail.startsWith(QLatin1String("in the tray: jar")));
+        QVERIFY(pressMain(stage, 1));
+        QVERIFY(stage.find(QStringLiteral("trayPage")));
+    }
+
     void theWholeYardScooped() {
         Stage stage(Stage::Demo);
         int scooped = 0;
@@ -200,8 +232,8 @@ private slots:
         QVERIFY(tray(stage).washAction().isEmpty());
     }
 
-    // Two jars scooped one after the other, the receiver slow: each gets the place that is known soon after
-    // its scoop, and no jar another's.
+    // Two jars scooped one after the other, the receiver slow: each gets the place that is known soon
+    // after its scoop, and no jar another's.
     void aPositionThatComesLateIsItsOwnJars() {
         Stage stage(Stage::Demo);
         const auto yard = stage.program().store().yards().front();
