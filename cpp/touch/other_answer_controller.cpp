@@ -152,6 +152,10 @@ QStringList OtherAnswerController::cautions() const {
     return cautions;
 }
 
+bool OtherAnswerController::wantsWash() const {
+    return standing() == StandingWord::Over || standing() == StandingWord::Close;
+}
+
 QString OtherAnswerController::nextLine() const {
     switch (standing()) {
     case StandingWord::Over:

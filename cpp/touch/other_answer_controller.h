@@ -25,6 +25,7 @@ class OtherAnswerController : public QObject {
     Q_PROPERTY(QString chanceLine READ chanceLine NOTIFY changed)
     Q_PROPERTY(QString loadLine READ loadLine NOTIFY changed) // as mites per 100 bees, or why not
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY changed)
+    Q_PROPERTY(bool wantsWash READ wantsWash NOTIFY changed) // a wash has to decide
     Q_PROPERTY(QString nextLine READ nextLine NOTIFY changed)
     Q_PROPERTY(halfcup::touch::ChoiceListModel* facts READ facts CONSTANT) // title, detail, where it is from
     Q_PROPERTY(QString placeLine READ placeLine NOTIFY changed)
@@ -39,6 +40,7 @@ public:
     QString chanceLine() const;
     QString loadLine() const;
     QStringList cautions() const;
+    bool wantsWash() const;
     QString nextLine() const;
     ChoiceListModel* facts() { return &m_facts; }
     QString placeLine() const;

@@ -75,6 +75,14 @@ PageFrame {
         }
 
         SideButton {
+            objectName: "washInstead"
+            width: parent.width
+            visible: !page.answer.wantsWash
+            text: qsTr("Wash this colony")
+            onClicked: page.answer.washInstead()
+        }
+
+        SideButton {
             objectName: "sources"
             width: parent.width
             text: qsTr("Where this comes from")
@@ -88,19 +96,11 @@ PageFrame {
         }
     }
 
-    actions: [
-        SideButton {
-            objectName: "washInstead"
-            width: parent.width
-            text: qsTr("Wash this colony")
-            onClicked: page.answer.washInstead()
-        },
-        MainButton {
-            objectName: "mainAction"
-            width: parent.width
-            focus: true
-            text: qsTr("Done")
-            onClicked: page.answer.done()
-        }
-    ]
+    actions: MainButton {
+        objectName: "mainAction"
+        width: parent.width
+        focus: true
+        text: page.answer.wantsWash ? qsTr("Wash this colony") : qsTr("Done")
+        onClicked: page.answer.wantsWash ? page.answer.washInstead() : page.answer.done()
+    }
 }

@@ -36,11 +36,34 @@ Column {
         text: root.colony.methodsLine
     }
 
-    SideButton {
-        objectName: "somethingHappened"
+    Column {
         width: parent.width
-        text: qsTr("Something happened")
-        onClicked: root.colony.tellEvent()
+        spacing: Look.gap
+
+        SideRow {
+            width: parent.width
+
+            SideButton {
+                objectName: "somethingHappened"
+                text: qsTr("Something happened")
+                onClicked: root.colony.tellEvent()
+            }
+
+            SideButton {
+                objectName: "treat"
+                visible: root.colony.alive
+                text: qsTr("Treat")
+                onClicked: root.colony.treat()
+            }
+        }
+
+        SideButton {
+            objectName: "countAnotherWay"
+            width: parent.width
+            visible: root.colony.alive
+            text: qsTr("Count another way")
+            onClicked: root.colony.pickMethod()
+        }
     }
 
     PlainText {

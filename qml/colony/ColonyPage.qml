@@ -52,32 +52,13 @@ PageFrame {
         }
     }
 
-    actions: [
-        SideRow {
-            width: parent.width
-            visible: page.colony.alive
-
-            SideButton {
-                objectName: "countAnotherWay"
-                fontSize: Look.bodySize
-                text: qsTr("Count another way")
-                onClicked: page.colony.pickMethod()
-            }
-
-            SideButton {
-                objectName: "treat"
-                text: qsTr("Treat")
-                onClicked: page.colony.treat()
-            }
-        },
-        MainButton {
-            objectName: "mainAction"
-            width: parent.width
-            focus: true
-            text: page.colony.alive ? page.colony.mainAction : qsTr("Back")
-            onClicked: page.colony.alive ? page.colony.wash() : page.app.navigator.back()
-        }
-    ]
+    actions: MainButton {
+        objectName: "mainAction"
+        width: parent.width
+        focus: true
+        text: page.colony.alive ? page.colony.mainAction : qsTr("Back")
+        onClicked: page.colony.alive ? page.colony.wash() : page.app.navigator.back()
+    }
 
     sheets: Sheet {
         shown: page.cover === "name"

@@ -34,8 +34,8 @@ Item {
         anchors.verticalCenter: parent.verticalCenter
         anchors.left: plate.right
         anchors.leftMargin: Look.margin * 0.8
-        anchors.right: mark.left
-        anchors.rightMargin: Look.margin * 0.5
+        anchors.right: root.showsStanding ? mark.left : parent.right
+        anchors.rightMargin: root.showsStanding ? Look.margin * 0.5 : 0
         spacing: 1
 
         PlainText {

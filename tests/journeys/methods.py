@@ -139,7 +139,7 @@ def drone_brood(stage):
     stage.sees("No load in mites per 100 bees can be read from it")
     sample = the_sample(stage, "drone_brood")
     check((sample["other_count"], sample["opened_cells"], sample["mites"]) == (16, 100, None), f"{dict(sample)}")
-    stage.press("Done")
+    stage.press("Back")
     open_colony(stage)
     stage.sees("hold each against its own kind")
     stage.tab_to("Drone brood opened: 16 of 100 drone cells", begins=True)

@@ -192,7 +192,8 @@ private slots:
         board = newest(stage);
         QVERIFY(!board.answer && board.otherAnswer);
         QCOMPARE(*board.scoopedAtMs - *board.board.laidAtMs, dayMs); // its moment is that of the pull
-        QVERIFY(press(stage, {"mainAction"}));
+        QCOMPARE(text(stage, "mainAction"), QStringLiteral("Wash this colony"));
+        QVERIFY(press(stage, {"back"}));
         // A board is no wash: what is due, and the last load, stay as they were.
         QCOMPARE(loadLine(stage), loadBefore);
     }
