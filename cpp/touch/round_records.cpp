@@ -39,8 +39,10 @@ ReadRound readKept(Services& services, const records::Round& round) {
         for (records::Sample& sample : services.store.samplesOf(id))
             samples.push_back(std::move(sample));
     ReadRound read;
-    if (const auto yard = services.store.yard(round.yardId))
-        read.line = season::linesOn(*yard, day, services.handbook).treat;
+    if (const auto yard = services.store.yard(round.yardId)) {
+        const records::Lines lines = season::linesOn(*yard, day, services.handbook);
+        read.line = std::min(lines.treat, lines.own.value_or(lines.treat));
+    }
     read.reading = season::readRound(round, coloniesFor(services, round.yardId, round.colonyIds), samples,
                                      read.line, day);
     return read;

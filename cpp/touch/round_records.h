@@ -17,8 +17,8 @@ namespace halfcup::touch {
 coloniesFor(Services& services, const records::RecordId& yardId,
             const std::vector<records::RecordId>& others = {});
 
-/// A round that goes on is read as of today, one that ended as of its last day, against the treat line of
-/// that day.
+/// A round that goes on is read as of today, one that ended as of its last day, against the lines of that
+/// day: the stricter one, where the keeper has an own line.
 struct ReadRound {
     season::RoundReading reading;
     double line = 0; // per 100

@@ -79,6 +79,23 @@ bool fillTray(Stage& stage, int jars) {
     return at(stage, "trayPage");
 }
 
+/// A round of the demo's yard, begun; so many of its colonies washed.
+bool goRound(Stage& stage, int washed, int mites) {
+    if (!press(stage, {"yardRound", "mainAction"}))
+        return false;
+    for (int i = 0; i < washed; ++i) {
+        stage.app().navigator()->home();
+        stage.settle();
+        if (!toTheAnswer(stage, mites))
+            return false;
+    }
+    if (washed == 0)
+        return at(stage, "roundPage");
+    stage.app().navigator()->home();
+    stage.settle();
+    return press(stage, {"openRound"}) && at(stage, "roundPage");
+}
+
 bool floorIsSolid(Stage& stage) {
     const auto colonies = stage.app().here()->colonies()->entries();
     records::ColonyEvent event;
@@ -166,6 +183,18 @@ const std::vector<Screen>& methodScreens() {
              s.app().navigator()->open(touch::Navigator::Tray);
              s.settle();
              return at(s, "trayPage");
+         }},
+        {"round: plan", S::Demo, 1, [](S& s) { return press(s, {"yardRound"}) && at(s, "roundPage"); }},
+        {"round: begun", S::Demo, 1, [](S& s) { return goRound(s, 0, 0); }},
+        {"round: clear", S::Demo, 1, [](S& s) { return goRound(s, 3, 30); }},
+        {"round: ended", S::Demo, 1,
+         [](S& s) { return goRound(s, 3, 30) && press(s, {"endRound"}) && at(s, "roundPage"); }},
+        {"here, a round", S::Demo, 1,
+         [](S& s) {
+             const bool there = goRound(s, 0, 0);
+             s.app().navigator()->home();
+             s.settle();
+             return there && at(s, "openRound");
          }},
         {"here, jars wait", S::Demo, 1,
          [](S& s) { return fillTray(s, 2) && press(s, {"back"}) && at(s, "tray"); }},

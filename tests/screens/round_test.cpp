@@ -134,6 +134,24 @@ private slots:
         QCOMPARE(text(stage, "headline"), QStringLiteral("Over your line"));
     }
 
+    // The keeper's own, stricter line is the one that a round is held against.
+    void ownLineDecides() {
+        Stage stage(Stage::Demo);
+        records::Yard yard = *stage.program().store().yard(stage.app().here()->yardId().toStdString());
+        yard.lines.own = 1.7;
+        stage.program().store().save(yard);
+        QVERIFY(plan(stage));
+        QVERIFY(press(stage, {"mainAction"}));
+        for (int i = 0; i < 3; ++i) {
+            home(stage);
+            QVERIFY(wash(stage, 20));
+        }
+        home(stage);
+        QVERIFY(press(stage, {"openRound"}));
+        QVERIFY2(round(stage).clearLine().contains(QLatin1String("over its line of 1.7")),
+                 qPrintable(round(stage).clearLine()));
+    }
+
     void skippedColonyGivesItsPlaceToAnother() {
         Stage stage(Stage::Demo);
         QVERIFY(plan(stage));
