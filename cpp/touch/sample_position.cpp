@@ -67,7 +67,7 @@ bool SamplePosition::park(records::Sample& sample) {
     return false;
 }
 
-void SamplePosition::stampParked(const records::RecordId& current) {
+void SamplePosition::stampParked(const records::RecordId& current, bool lastChance) {
     std::erase_if(m_parked, [&](const records::RecordId& id) {
         if (id == current)
             return false;
@@ -76,7 +76,7 @@ void SamplePosition::stampParked(const records::RecordId& current) {
             auto sample = m_services.store.sample(id);
             if (!sample || sample->stamp.state != records::PositionState::Waiting)
                 return;
-            done = resolve(*sample, m_services.position.best().has_value());
+            done = resolve(*sample, lastChance || m_services.position.best().has_value());
             if (done)
                 m_services.store.save(*sample);
         });

@@ -31,8 +31,9 @@ public:
     bool park(records::Sample& sample);
 
     /// A position came, or will not come: it is kept with the samples left behind. current: the sample at
-    /// hand, which is seen to by itself.
-    void stampParked(const records::RecordId& current);
+    /// hand, which is seen to by itself. lastChance: the keeper goes to another hive, whose position is not
+    /// theirs; where none came by now, they have none.
+    void stampParked(const records::RecordId& current, bool lastChance = false);
 
 private:
     Services& m_services;

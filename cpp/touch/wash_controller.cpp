@@ -82,6 +82,7 @@ void WashController::begin(const QString& yardId, const QString& colonyId, const
 }
 
 bool WashController::resume(const QString& sampleId) {
+    putDown(); // before it is read again: the same one may be at hand
     std::optional<records::Sample> kept;
     m_services.kept([&] { kept = m_services.store.sample(sampleId.toStdString()); });
     if (!kept || kept->state != records::SampleState::Draft)
@@ -92,8 +93,6 @@ bool WashController::resume(const QString& sampleId) {
                "this one does not know. It is kept as it is."));
         return false;
     }
-    putDown();
-    kept = m_services.store.sample(sampleId.toStdString()); // its position may have come just now
     m_sample = m_kept = *kept;
     readColony();
     readCounts();
@@ -218,6 +217,7 @@ void WashController::chooseColony(const QString& colonyId) {
     m_sample.colonyId = colonyId.toStdString();
     readColony();
     m_board.setSample(m_sample);
+    m_position.stampParked(m_sample.id, true);
     m_services.position.wantAnew(); // the keeper may have come from another hive
     advance();
 }

@@ -8,6 +8,7 @@
 
 #include <QTest>
 
+#include <algorithm>
 #include <cmath>
 
 using namespace halfcup;
@@ -253,6 +254,24 @@ private slots:
         const auto& entries = tray(stage).jars()->entries();
         QVERIFY(std::abs(places[entries.at(0).label.toStdString()]) < stepDeg / 10);
         QVERIFY(std::abs(places[entries.at(1).label.toStdString()] - stepDeg) < stepDeg / 10);
+    }
+
+    // The receiver says nothing until the keeper stands at the next hive: that is not where the first jar
+    // was.
+    void aPositionThatComesAtTheNextHiveIsNotTheFirstJars() {
+        Stage stage(Stage::Demo);
+        QVERIFY(scoopOne(stage)); // no fix yet
+        QCOMPARE(drafts(stage).front().stamp.state, records::PositionState::Waiting);
+        stage.app().navigator()->home();
+        stage.settle();
+        QVERIFY(pressMain(stage, 1)); // at the next hive
+        const auto yard = stage.program().store().yards().front();
+        stage.standAt(yard.position->latitudeDeg, yard.position->longitudeDeg);
+        stage.wait(12'000);
+        const auto jars = drafts(stage);
+        const auto first = std::ranges::find_if(jars, [](const auto& jar) { return !jar.jar.empty(); });
+        QVERIFY(first != jars.end());
+        QCOMPARE(first->stamp.state, records::PositionState::NoFix);
     }
 
     void emptyTraySaysHowItFills() {
