@@ -2,14 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "store/migration.h"
 
+#include "store/checked_copy.h"
 #include "store/migrations.h"
 #include "store/sqlite_errors.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include <array>
-#include <filesystem>
-#include <system_error>
 
 namespace halfcup::store {
 
@@ -26,33 +25,12 @@ bool isEmpty(SQLite::Database& database) {
     return database.execAndGet("SELECT count(*) FROM sqlite_master").getInt() == 0;
 }
 
-/// A whole copy through SQLite itself: the write-ahead log is part of the file, so copying the file alone
-/// would lose the newest records.
+/// Whatever stops the copy, also a full disk: the keeper hears that nothing was changed.
 void copyBefore(SQLite::Database& database, int version) {
-    const std::string name = copyNameBefore(database.getFilename(), version);
-    const auto remove = [&] {
-        std::error_code ignored;
-        std::filesystem::remove(name, ignored);
-    };
-    const auto failed = [&](const std::string& technical) {
-        remove(); // half a copy helps nobody and fills the disk
-        return StoreError(StoreError::Kind::CopyFailed, technical);
-    };
-    remove(); // left over from a try that was cut short
     try {
-        SQLite::Statement vacuum(database, "VACUUM INTO ?");
-        vacuum.bind(1, name);
-        vacuum.exec();
-        SQLite::Database copy(name, SQLite::OPEN_READONLY);
-        const std::string verdict = copy.execAndGet("PRAGMA integrity_check").getString();
-        if (verdict != "ok")
-            throw failed("the copy fails its check: " + verdict);
-        std::filesystem::permissions(name, std::filesystem::perms::owner_read |
-                                               std::filesystem::perms::owner_write);
-    } catch (const SQLite::Exception& error) {
-        throw failed(error.what());
-    } catch (const std::filesystem::filesystem_error& error) {
-        throw failed(error.what());
+        copyChecked(database, copyNameBefore(database.getFilename(), version));
+    } catch (const StoreError& error) {
+        throw StoreError(StoreError::Kind::CopyFailed, error.what());
     }
 }
 
