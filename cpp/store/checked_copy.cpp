@@ -35,9 +35,9 @@ void copyChecked(SQLite::Database& database, const std::string& intoPath) {
         guarded([&] { copyAndCheck(database, intoPath); });
     } catch (const StoreError& error) {
         removeQuietly(intoPath); // half a copy helps nobody and fills the disk
-        if (error.kind() == StoreError::Kind::DiskFull)
-            throw;
-        throw StoreError(StoreError::Kind::CopyFailed, error.what());
+        if (error.kind() == StoreError::Kind::Failed)
+            throw StoreError(StoreError::Kind::CopyFailed, error.what());
+        throw;
     }
 }
 

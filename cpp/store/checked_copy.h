@@ -15,8 +15,9 @@ namespace halfcup::store {
 /// there is replaced: left over from a try that was cut short. For the copy before a migration, a merge, a
 /// restore, and for backups.
 ///
-/// The database must not be inside a transaction. Throws StoreError: DiskFull, or CopyFailed for everything
-/// else. What is thrown leaves the database as it was and no half copy behind.
+/// The database must not be inside a transaction. Throws StoreError: DiskFull, NotAllowed, FolderMissing,
+/// Busy, Damaged (the database itself), or CopyFailed for everything else. What is thrown leaves the database
+/// as it was and no half copy behind.
 void copyChecked(SQLite::Database& database, const std::string& intoPath);
 
 } // namespace halfcup::store

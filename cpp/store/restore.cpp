@@ -1,0 +1,222 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#include "store/restore.h"
+
+#include "store/backup_file.h"
+#include "store/checked_copy.h"
+#include "store/content_hash.h"
+#include "store/durable_file.h"
+#include "store/open_database.h"
+#include "store/sqlite_errors.h"
+
+#include <SQLiteCpp/SQLiteCpp.h>
+
+#include <cstdio>
+#include <filesystem>
+
+namespace halfcup::store {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+using Settings = std::vector<std::pair<std::string, records::Value>>;
+
+constexpr const char* besides[] = {"-wal", "-shm", "-journal"};
+
+void removeDatabase(const std::string& path) {
+    removeQuietly(path);
+    for (const char* ending : besides)
+        removeQuietly(path + ending);
+}
+
+/// The copy that is being made ready, which goes with everything beside it unless it took its place.
+class Next {
+public:
+    explicit Next(std::string path)
+        : m_path(std::move(path)) {
+        remove(); // left over from a try that was cut short
+    }
+    ~Next() { remove(); }
+    Next(const Next&) = delete;
+    Next& operator=(const Next&) = delete;
+    [[nodiscard]] const std::string& path() const { return m_path; }
+
+private:
+    void remove() {
+        removeDatabase(m_path);
+        for (const Migration& step : allMigrations()) // the backup itself is the copy before the step
+            removeDatabase(copyNameBefore(m_path, step.version));
+    }
+    std::string m_path;
+};
+
+/// "20260615-091500", UTC.
+std::string timeInName(std::int64_t utcMs) {
+    const records::Date day = records::localDate({utcMs, 0});
+    const std::int64_t second = (utcMs / 1000) % 86'400;
+    char text[40];
+    std::snprintf(text, sizeof text, "%04d%02d%02d-%02d%02d%02d", day.year, day.month, day.day,
+                  static_cast<int>(second / 3600), static_cast<int>(second / 60 % 60),
+                  static_cast<int>(second % 60));
+    return text;
+}
+
+std::string freeName(const std::string& wanted) {
+    std::error_code error;
+    std::string name = wanted;
+    for (int number = 2; fs::exists(name, error); ++number)
+        name = wanted + "-" + std::to_string(number);
+    return name;
+}
+
+Settings settingsIn(SQLite::Database& database, const std::vector<std::string>& names) {
+    Settings settings;
+    SQLite::Statement select(database, "SELECT value FROM setting WHERE name = ?");
+    for (const std::string& name : names) {
+        select.bind(1, name);
+        if (select.executeStep())
+            settings.emplace_back(name, valueIn(select, 0));
+        select.reset();
+    }
+    return settings;
+}
+
+/// From a backup to a database of this phone.
+void makeOwn(SQLite::Database& database, const BackupContents& contents, const Settings& settings) {
+    SQLite::Transaction transaction(database);
+    database.exec(std::string("DROP TABLE IF EXISTS ") + noteTable);
+    database.exec("DELETE FROM setting WHERE name = 'device_id'"); // the Store makes a new one: see restore.h
+    SQLite::Statement keep(database, "INSERT INTO setting(name, value) VALUES (?, ?)"
+                                     " ON CONFLICT(name) DO UPDATE SET value = excluded.value");
+    const auto set = [&](const std::string& name, const records::Value& value) {
+        keep.bind(1, name);
+        bindValue(keep, 2, value);
+        keep.exec();
+        keep.reset();
+    };
+    for (const auto& [name, value] : settings)
+        set(name, value);
+    if (contents.isBackup) { // noted in the database only after the backup was made
+        set(lastBackupAtSetting, contents.madeAt->utcMs);
+        set(lastBackupWashesSetting, contents.washes);
+        set(lastBackupPlaceSetting, contents.path);
+    }
+    transaction.commit();
+}
+
+void makeReady(const BackupContents& contents, const std::string& path, const StoreHost& host,
+               const Settings& settings) {
+    {
+        const auto source = openForReading(contents.path, formOf(contents.path));
+        copyChecked(*source, path);
+    }
+    {
+        SQLite::Database copy(path, SQLite::OPEN_READWRITE);
+        if (contentOf(copy).sha256 != contents.sha256)
+            throw BackupError(BackupError::Kind::Damaged, "it changed while it was read");
+        makeOwn(copy, contents, settings);
+    }
+    Store store(path, host); // brings it to the newest schema
+    const std::string report = store.integrityReport();
+    if (report != "ok")
+        throw BackupError(BackupError::Kind::Damaged, report);
+}
+
+/// Takes the log into the file, so that no log of the old database lies beside the new one.
+void settle(SQLite::Database& database) {
+    if (database.execAndGet("PRAGMA journal_mode = DELETE").getString() != "delete")
+        throw StoreError(StoreError::Kind::Busy, "the log is in use");
+}
+
+/// For a database that SQLite cannot read: nothing is thrown away.
+void moveAside(const std::string& path, const std::string& aside) {
+    moveIntoPlace(path, aside);
+    std::error_code error;
+    for (const char* ending : besides)
+        if (fs::exists(path + ending, error))
+            moveIntoPlace(path + ending, aside + ending);
+}
+
+bool isUnreadable(const StoreError& error) {
+    return error.kind() == StoreError::Kind::Damaged || error.kind() == StoreError::Kind::CopyFailed;
+}
+
+/// The database that is to be replaced: its settings, and a copy of it aside.
+class Present {
+public:
+    explicit Present(std::string path)
+        : m_path(std::move(path)) {
+        std::error_code error;
+        m_isThere = fs::exists(m_path, error);
+        if (m_isThere)
+            tryTo([this] { m_database = openDatabase(m_path); });
+    }
+
+    Settings settings(const std::vector<std::string>& names) {
+        Settings found;
+        if (m_database)
+            tryTo([&] {
+                if (m_database->tableExists("setting"))
+                    found = settingsIn(*m_database, names);
+            });
+        return found;
+    }
+
+    /// Where it is kept; empty where there was none. Nothing of it lies beside the path afterwards.
+    std::string keepAside(const std::string& aside) {
+        if (!m_isThere)
+            return {};
+        if (m_database)
+            tryTo([&] { copyChecked(*m_database, aside); });
+        if (m_database) { // still: it is sound
+            settle(*m_database);
+            m_database.reset();
+        } else {
+            moveAside(m_path, aside);
+        }
+        return aside;
+    }
+
+private:
+    void tryTo(const std::function<void()>& work) {
+        try {
+            guarded(work);
+        } catch (const StoreError& error) {
+            if (!isUnreadable(error))
+                throw;
+            m_database.reset();
+        }
+    }
+
+    std::string m_path;
+    bool m_isThere = false;
+    std::unique_ptr<SQLite::Database> m_database;
+};
+
+} // namespace
+
+std::string keptAsidePrefix(const std::string& databasePath) {
+    return databasePath + ".before-restore-";
+}
+
+Restored restoreBackup(const std::string& backupPath, const std::string& databasePath, const StoreHost& host,
+                       const std::vector<std::string>& settingsOfThisPhone) {
+    std::error_code error;
+    if (fs::equivalent(backupPath, databasePath, error))
+        throw BackupError(BackupError::Kind::SameFile, backupPath);
+    Restored restored;
+    restored.contents = lookInto(backupPath);
+    return guarded([&] {
+        Present present(databasePath);
+        const Next next(databasePath + ".restoring");
+        makeReady(restored.contents, next.path(), host, present.settings(settingsOfThisPhone));
+        syncFile(next.path());
+        const std::string aside = freeName(keptAsidePrefix(databasePath) + timeInName(host.utcNowMs()));
+        restored.keptAside = present.keepAside(aside);
+        moveIntoPlace(next.path(), databasePath);
+        return restored;
+    });
+}
+
+} // namespace halfcup::store

@@ -1,0 +1,307 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+// A backup put back: the old state whole or the new one, whatever happens in between.
+#include "store_kit.h"
+
+#include "store/restore.h"
+
+#include <QDir>
+#include <QElapsedTimer>
+#include <QTemporaryDir>
+#include <QTest>
+
+#include <csignal>
+#include <set>
+
+using namespace halfcup::records;
+using namespace halfcup::storetest;
+using namespace halfcup::store;
+using Trouble = StoreError::Kind;
+using Refusal = BackupError::Kind;
+
+class StoreRestoreTest : public QObject {
+    Q_OBJECT
+
+    std::unique_ptr<QTemporaryDir> m_folder;
+    QString m_path;
+    QString m_backup;
+    QString m_aside; // at the host's time
+    Host m_host;
+
+    std::unique_ptr<Store> open() { return std::make_unique<Store>(m_path.toStdString(), m_host.asked()); }
+    std::string value(const std::string& text) const { return sql(m_path, text); }
+    QStringList names() const {
+        return QDir(m_folder->path()).entryList(QDir::Files | QDir::Dirs | QDir::NoDotAndDotDot);
+    }
+    Restored restore(const std::vector<std::string>& settings = {}) {
+        return restoreBackup(m_backup.toStdString(), m_path.toStdString(), m_host.asked(), settings);
+    }
+
+    /// A database with one yard, its backup, and then a second yard.
+    void prepare(int notes = 0) {
+        const auto store = open();
+        const Place place = addPlace(*store, "In the backup");
+        for (int i = 0; i < notes; ++i) {
+            Sample sample = addSample(*store, place.colony, startMs + i, SampleState::Finished);
+            sample.note = std::string(3000, 'n');
+            store->save(sample);
+        }
+        makeBackup(m_path.toStdString(), m_backup.toStdString(), {startMs - 1000, 0});
+        addPlace(*store, "Kept later");
+    }
+
+    static constexpr auto yardNames = "SELECT group_concat(name) FROM (SELECT name FROM yard ORDER BY name)";
+
+private slots:
+    void init() {
+        m_folder = std::make_unique<QTemporaryDir>();
+        m_path = m_folder->filePath("halfcup.db");
+        m_backup = m_folder->filePath("one.halfcup-backup");
+        m_aside = m_path + ".before-restore-20260615-090000";
+        m_host = {};
+    }
+
+    void theOldStateIsBackAndThePresentOneAside() {
+        prepare();
+        const QByteArray backup = bytesOf(m_backup);
+        const std::string revisions = sql(m_backup, "SELECT group_concat(stamp || field) FROM revision");
+        const Restored restored = restore();
+        QCOMPARE(restored.keptAside, m_aside.toStdString());
+        QCOMPARE(restored.contents.yards, 1);
+        QCOMPARE(names(), (QStringList{"halfcup.db", m_aside.section('/', -1), "one.halfcup-backup"}));
+        QVERIFY(bytesOf(m_backup) == backup);
+        QCOMPARE(value(yardNames), std::string("In the backup"));
+        QCOMPARE(value("SELECT group_concat(stamp || field) FROM revision"), revisions);
+        QCOMPARE(value("SELECT count(*) FROM sqlite_master WHERE name = 'backup_note'"), std::string("0"));
+        QCOMPARE(sql(m_aside, yardNames), std::string("In the backup,Kept later"));
+        const auto store = open();
+        QCOMPARE(store->yards().size(), std::size_t{1});
+        QCOMPARE(store->integrityReport(), std::string("ok"));
+        QCOMPARE(std::get<std::int64_t>(store->setting(lastBackupAtSetting)), startMs - 1000);
+        QCOMPARE(std::get<std::int64_t>(store->setting(lastBackupWashesSetting)), 0);
+    }
+
+    void whatWasKeptAsideCanBePutBackToo() {
+        prepare();
+        restore();
+        m_backup = m_aside;
+        QCOMPARE(restore().keptAside, (m_aside + "-2").toStdString()); // the same second
+        QCOMPARE(open()->yards().size(), std::size_t{2});
+    }
+
+    /// Two phones out of one backup: their changes can be told apart.
+    void eachRestoreIsAnotherPhone() {
+        prepare();
+        std::set<std::string> devices{sql(m_backup, "SELECT value FROM setting WHERE name = 'device_id'")};
+        std::set<std::string> stamps;
+        for (int phone = 0; phone < 3; ++phone) {
+            const QString path = m_folder->filePath(QStringLiteral("phone%1.db").arg(phone));
+            Host same; // the worst of chance: the same time; but no two phones have the same chance
+            same.chance = static_cast<std::uint64_t>(phone + 1) << 40;
+            restoreBackup(m_backup.toStdString(), path.toStdString(), same.asked());
+            Store store(path.toStdString(), same.asked());
+            Yard yard = store.yards().front();
+            yard.name = "Changed on one phone";
+            store.save(yard);
+            devices.insert(std::get<std::string>(store.setting("device_id")));
+            stamps.insert(sql(path, "SELECT max(stamp) FROM revision"));
+            QVERIFY(sql(path, "SELECT max(stamp) FROM revision") >
+                    sql(m_backup, "SELECT max(stamp) FROM revision"));
+        }
+        QCOMPARE(devices.size(), std::size_t{4});
+        QCOMPARE(stamps.size(), std::size_t{3});
+    }
+
+    void theHandKeepsItsSettings() {
+        {
+            const auto store = open();
+            store->setSetting("left_hand", std::int64_t{0});
+            store->setSetting("usual_method", std::string("sugar-roll"));
+            makeBackup(m_path.toStdString(), m_backup.toStdString(), {startMs, 0});
+            store->setSetting("left_hand", std::int64_t{1});
+            store->setSetting("usual_method", std::string("alcohol-wash"));
+        }
+        restore({"left_hand", "dusk"});
+        const auto store = open();
+        QCOMPARE(std::get<std::int64_t>(store->setting("left_hand")), 1);
+        QCOMPARE(std::get<std::string>(store->setting("usual_method")), std::string("sugar-roll"));
+        QVERIFY(std::holds_alternative<std::monostate>(store->setting("dusk")));
+    }
+
+    void whereThereWasNothing() {
+        prepare();
+        m_path = m_folder->filePath("new phone.db");
+        QCOMPARE(restore().keptAside, std::string());
+        QCOMPARE(open()->yards().size(), std::size_t{1});
+        m_path = m_folder->filePath("no folder/new phone.db");
+        QVERIFY(troubleOf([&] { restore(); }) == Trouble::FolderMissing);
+        QVERIFY(!names().contains("no folder"));
+    }
+
+    /// Databases that earlier versions really wrote, put back by this one.
+    void earlierSchemas() {
+        for (int version = 1; version < static_cast<int>(allMigrations().size()); ++version) {
+            m_backup = QStringLiteral(HALFCUP_SOURCE_DIR "/tests/unit/schemas/schema_%1.db").arg(version);
+            m_path = m_folder->filePath(QStringLiteral("from %1.db").arg(version));
+            restore();
+            QCOMPARE(value("PRAGMA user_version"), std::to_string(allMigrations().size()));
+            QCOMPARE(value("SELECT count(*) FROM sample"), sql(m_backup, "SELECT count(*) FROM sample"));
+            QVERIFY(!open()->yards().empty());
+        }
+        QVERIFY2(!names().join(' ').contains("before"), qPrintable(names().join(' ')));
+    }
+
+    /// The very case a backup is for: nothing of the broken one is thrown away either.
+    void aPresentDatabaseBeyondReading() {
+        prepare();
+        const QByteArray good = bytesOf(m_path);
+        QByteArray broken = good;
+        broken.replace(200, broken.size() - 200, QByteArray(broken.size() - 200, 'x'));
+        for (const QByteArray& bytes : {broken, good.left(good.size() / 2)}) {
+            QVERIFY(putBytes(m_path, bytes));
+            QFile::remove(m_path + "-wal");
+            const Restored restored = restore();
+            QVERIFY(bytesOf(QString::fromStdString(restored.keptAside)) == bytes);
+            QCOMPARE(open()->yards().size(), std::size_t{1});
+        }
+    }
+
+    void whatIsRefusedLeavesAllAsItWas() {
+        prepare();
+        const QByteArray before = bytesOf(m_path);
+        const auto refusalOf = [&]() -> std::optional<Refusal> {
+            try {
+                restore();
+            } catch (const BackupError& error) {
+                return error.kind();
+            }
+            return std::nullopt;
+        };
+        const QString good = m_backup;
+        const QStringList there = names();
+        m_backup = m_folder->filePath("none");
+        QVERIFY(refusalOf() == Refusal::NotThere);
+        m_backup = m_path;
+        QVERIFY(refusalOf() == Refusal::SameFile);
+        m_backup = good;
+        sql(m_backup, "UPDATE yard SET name = 'Changed'");
+        QVERIFY(refusalOf() == Refusal::Damaged);
+        QCOMPARE(names(), there);
+        QVERIFY(bytesOf(m_path) == before);
+    }
+
+    void anotherProgramsFileIsNotReplaced() {
+        prepare();
+        m_path = m_folder->filePath("letters.db");
+        QVERIFY(putBytes(m_path, QByteArray("Dear keeper, this is a letter.\n").repeated(100)));
+        const QByteArray before = bytesOf(m_path);
+        QVERIFY(troubleOf([&] { restore(); }) == Trouble::NotOurs);
+        QVERIFY(bytesOf(m_path) == before);
+        QVERIFY(!names().join(' ').contains("restor"));
+    }
+
+    void whileAnotherProgramHasIt() {
+        prepare();
+        const auto other = open();
+        addPlace(*other, "Just now");
+        QVERIFY(troubleOf([&] { restore(); }) == Trouble::Busy);
+        QCOMPARE(other->yards().size(), std::size_t{3});
+        addPlace(*other, "And after it");
+        QCOMPARE(open()->yards().size(), std::size_t{4});
+    }
+
+    void fullDisk() {
+        const int result = inChild([&] {
+            if (!mountSmallDisk(m_folder->path(), "size=32m"))
+                return skipped;
+            prepare(60);
+            const std::string before = value(yardNames);
+            const QStringList there = names();
+            qint64 total = 0;
+            for (const QString& name : there)
+                total += QFileInfo(m_folder->filePath(name)).size() + 4096;
+            const auto makeDisk = [&](qint64 kb) {
+                const QByteArray size = "size=" + QByteArray::number(kb) + "k";
+                return mount("tmpfs", m_folder->path().toUtf8().constData(), "tmpfs", MS_REMOUNT,
+                             size.constData()) == 0;
+            };
+            for (int roomKb = 0; roomKb < 4000; roomKb += 100) {
+                if (!makeDisk(total / 1024 + roomKb))
+                    return skipped;
+                const auto trouble = troubleOf([&] { restore(); });
+                if (!makeDisk(32 * 1024)) // SQLite needs some room even to look
+                    return skipped;
+                if (!trouble)
+                    return roomKb > 0 && value(yardNames) == "In the backup" ? 0 : 2;
+                if (trouble != Trouble::DiskFull)
+                    return 10 + static_cast<int>(*trouble);
+                if (value(yardNames) != before || names() != there)
+                    return 3;
+            }
+            return 4; // never enough room
+        });
+        if (result == skipped)
+            QSKIP("This system lets the test mount no disk of its own, so no disk can be filled.");
+        QCOMPARE(result, 0);
+    }
+
+    /// Killed at 80 moments spread over the time that a restore takes.
+    void killedAnywhereLeavesOneOrTheOther() {
+        prepare(40);
+        const QByteArray databaseBefore = bytesOf(m_path);
+        const std::string before = value(yardNames);
+        QElapsedTimer timer;
+        timer.start();
+        restore();
+        const qint64 takesUs = timer.nsecsElapsed() / 1000;
+        int old = 0;
+        int restored = 0;
+        int withLeftovers = 0;
+        constexpr int runs = 80;
+        for (int run = 0; run < runs; ++run) {
+            for (const QString& name : names())
+                if (name.startsWith("halfcup.db"))
+                    QVERIFY(QFile::remove(m_folder->filePath(name)));
+            QVERIFY(putBytes(m_path, databaseBefore));
+            const pid_t child = fork();
+            if (child == 0) {
+                try {
+                    restore();
+                } catch (const std::exception&) {
+                    _exit(1);
+                }
+                _exit(0);
+            }
+            usleep(static_cast<useconds_t>(takesUs * 13 / 10 * run / runs));
+            kill(child, SIGKILL);
+            int status = 0;
+            waitpid(child, &status, 0);
+            QVERIFY2(WIFSIGNALED(status) || WEXITSTATUS(status) == 0, "the restore itself failed");
+            withLeftovers += QFile::exists(m_path + ".restoring");
+
+            const std::string there = value(yardNames); // by the SQLite library alone
+            QVERIFY2(there == before || there == "In the backup", there.c_str());
+            (there == before ? old : restored) += 1;
+            QCOMPARE(value("PRAGMA integrity_check"), std::string("ok"));
+            {
+                const auto store = open();
+                QCOMPARE(store->integrityReport(), std::string("ok"));
+                QCOMPARE(store->yards().size(), std::size_t{there == before ? 2U : 1U});
+                if (there != before) // and then the old one is whole, aside
+                    QCOMPARE(sql(m_aside, yardNames), before);
+            }
+            m_host.nowMs += 1000;
+            m_aside = QString::fromStdString(keptAsidePrefix(m_path.toStdString())) +
+                      QDateTime::fromMSecsSinceEpoch(m_host.nowMs, Qt::UTC).toString("yyyyMMdd-HHmmss");
+            restore(); // a second try is not hindered by what the first left
+            QCOMPARE(value(yardNames), std::string("In the backup"));
+            QVERIFY(!QFile::exists(m_path + ".restoring"));
+        }
+        qInfo("%d runs: %d with the old database, %d with the restored one, %d cut in the middle", runs, old,
+              restored, withLeftovers);
+        QVERIFY(old > 0 && restored > 0 && withLeftovers > 0);
+    }
+};
+
+QTEST_GUILESS_MAIN(StoreRestoreTest)
+#include "store_restore.moc"
