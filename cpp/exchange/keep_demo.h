@@ -18,9 +18,7 @@ void keepDemo(Keeper& keeper, const Demo& demo) {
             keeper.save(colony);
         for (const DemoSample& each : demo.samples) {
             keeper.save(each.sample);
-            if (keeper.countEvents(each.sample.id).empty())
-                for (const records::CountEvent& event : each.counts)
-                    keeper.addCount(each.sample.id, event);
+            keeper.addDemoCounts(each.sample.id, each.counts);
         }
         for (const records::ColonyEvent& event : demo.events)
             keeper.save(event);

@@ -4,6 +4,25 @@
 
 namespace halfcup::records {
 
+std::string_view nameOf(CountEvent::Change change) {
+    switch (change) {
+    case CountEvent::Change::Typed:
+        return "typed";
+    case CountEvent::Change::Undo:
+        return "undo";
+    case CountEvent::Change::Tap:
+        break;
+    }
+    return "tap";
+}
+
+std::optional<CountEvent::Change> changeFrom(std::string_view name) {
+    for (const auto change : {CountEvent::Change::Tap, CountEvent::Change::Typed, CountEvent::Change::Undo})
+        if (nameOf(change) == name)
+            return change;
+    return std::nullopt;
+}
+
 void CountTally::add(const CountEvent& event) {
     switch (event.change) {
     case CountEvent::Change::Tap:

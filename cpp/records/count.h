@@ -4,6 +4,7 @@
 
 #include <cstdint>
 #include <optional>
+#include <string_view>
 #include <vector>
 
 namespace halfcup::records {
@@ -25,6 +26,10 @@ struct CountEvent {
 
     friend bool operator==(const CountEvent&, const CountEvent&) = default;
 };
+
+/// "tap", "typed", "undo": in the database and in files.
+[[nodiscard]] std::string_view nameOf(CountEvent::Change change);
+[[nodiscard]] std::optional<CountEvent::Change> changeFrom(std::string_view name);
 
 /// The figure that the events of one rinse add up to: a tap adds one, a typed figure replaces what was there,
 /// an undo takes back the last act that is not yet undone (and does nothing where there is none).

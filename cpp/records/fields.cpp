@@ -2,144 +2,265 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "records/fields.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace halfcup::records {
 
 namespace {
 
-constexpr std::array<std::string_view, 15> yardFields{
-    "demo",    "first_wash_from", "latitude_deg",        "line_region", "longitude_deg",
-    "name",    "own_line",        "position_accuracy_m", "reach_m",     "registration_number",
-    "removed", "treat_line",      "treat_line_source",   "turn_date",   "visited_on"};
+using enum FieldType;
 
-constexpr std::array<std::string_view, 5> colonyFields{"demo", "label", "note", "removed", "yard_id"};
+struct Field {
+    std::string_view name;
+    FieldType type;
+};
 
-constexpr std::array<std::string_view, 65> sampleFields{"abandoned_at_ms",
-                                                        "bees_cv",
-                                                        "bees_mean",
-                                                        "bees_source",
-                                                        "board_cells",
-                                                        "board_cells_counted",
-                                                        "board_hours",
-                                                        "board_laid_at_ms",
-                                                        "board_pulled_at_ms",
-                                                        "chance_over",
-                                                        "chance_over_own",
-                                                        "colony_id",
-                                                        "demo",
-                                                        "finished_at_ms",
-                                                        "fix_accuracy_m",
-                                                        "fix_age_ms",
-                                                        "fix_count",
-                                                        "fix_moving",
-                                                        "fix_source",
-                                                        "jar",
-                                                        "jar_shape",
-                                                        "latitude_deg",
-                                                        "load_q05",
-                                                        "load_q50",
-                                                        "load_q95",
-                                                        "longitude_deg",
-                                                        "method",
-                                                        "mites",
-                                                        "mites_second_rinse",
-                                                        "note",
-                                                        "opened_cells",
-                                                        "other_chance_over",
-                                                        "other_count",
-                                                        "other_line",
-                                                        "other_line_source",
-                                                        "other_load_q05",
-                                                        "other_load_q50",
-                                                        "other_load_q95",
-                                                        "other_q05",
-                                                        "other_q50",
-                                                        "other_q95",
-                                                        "own_line",
-                                                        "position_state",
-                                                        "queen",
-                                                        "recovery",
-                                                        "recovery_sd",
-                                                        "removed",
-                                                        "scoop_packing",
-                                                        "scoop_volume_ml",
-                                                        "scooped_at_ms",
-                                                        "settle_started_ms",
-                                                        "shake_before_ms",
-                                                        "shake_boot_id",
-                                                        "shake_ended",
-                                                        "shake_interrupted",
-                                                        "shake_planned_s",
-                                                        "shake_since_boot_ms",
-                                                        "shake_since_utc_ms",
-                                                        "started_at_ms",
-                                                        "state",
-                                                        "step",
-                                                        "treat_line",
-                                                        "treat_line_source",
-                                                        "utc_offset_min",
-                                                        "yard_id"};
+constexpr std::array<Field, 16> yardFields{{{"demo", Flag},
+                                            {"first_wash_from", Text},
+                                            {"latitude_deg", Real},
+                                            {"line_region", Text},
+                                            {"longitude_deg", Real},
+                                            {"name", Text},
+                                            {"own_line", Real},
+                                            {"position_accuracy_m", Real},
+                                            {"reach_m", Real},
+                                            {"registration_number", Text},
+                                            {"removed", Flag},
+                                            {"same_as", Id},
+                                            {"treat_line", Real},
+                                            {"treat_line_source", Text},
+                                            {"turn_date", Text},
+                                            {"visited_on", Text}}};
 
-constexpr std::array<std::string_view, 13> eventFields{
-    "brood",         "colony_id",      "day",     "demo",  "event",  "floor", "frames", "other_colony_id",
-    "other_yard_id", "recorded_at_ms", "removed", "words", "yard_id"};
+constexpr std::array<Field, 6> colonyFields{
+    {{"demo", Flag}, {"label", Text}, {"note", Text}, {"removed", Flag}, {"same_as", Id}, {"yard_id", Id}}};
 
-constexpr std::array<std::string_view, 20> treatmentFields{
-    "batch",      "demo",      "done_by",  "expiry",   "first_day",       "last_day",    "note",
-    "prescriber", "product",   "proof",    "quantity", "recorded_at_ms",  "removal_due", "removed",
-    "removed_on", "substance", "supplier", "verdict",  "withdrawal_days", "yard_id"};
+constexpr std::array<Field, 65> sampleFields{{{"abandoned_at_ms", Whole},
+                                              {"bees_cv", Real},
+                                              {"bees_mean", Real},
+                                              {"bees_source", Text},
+                                              {"board_cells", Whole},
+                                              {"board_cells_counted", Whole},
+                                              {"board_hours", Real},
+                                              {"board_laid_at_ms", Whole},
+                                              {"board_pulled_at_ms", Whole},
+                                              {"chance_over", Real},
+                                              {"chance_over_own", Real},
+                                              {"colony_id", Id},
+                                              {"demo", Flag},
+                                              {"finished_at_ms", Whole},
+                                              {"fix_accuracy_m", Real},
+                                              {"fix_age_ms", Whole},
+                                              {"fix_count", Whole},
+                                              {"fix_moving", Flag},
+                                              {"fix_source", Text},
+                                              {"jar", Text},
+                                              {"jar_shape", Real},
+                                              {"latitude_deg", Real},
+                                              {"load_q05", Real},
+                                              {"load_q50", Real},
+                                              {"load_q95", Real},
+                                              {"longitude_deg", Real},
+                                              {"method", Text},
+                                              {"mites", Whole},
+                                              {"mites_second_rinse", Whole},
+                                              {"note", Text},
+                                              {"opened_cells", Whole},
+                                              {"other_chance_over", Real},
+                                              {"other_count", Whole},
+                                              {"other_line", Real},
+                                              {"other_line_source", Text},
+                                              {"other_load_q05", Real},
+                                              {"other_load_q50", Real},
+                                              {"other_load_q95", Real},
+                                              {"other_q05", Real},
+                                              {"other_q50", Real},
+                                              {"other_q95", Real},
+                                              {"own_line", Real},
+                                              {"position_state", Text},
+                                              {"queen", Text},
+                                              {"recovery", Real},
+                                              {"recovery_sd", Real},
+                                              {"removed", Flag},
+                                              {"scoop_packing", Text},
+                                              {"scoop_volume_ml", Real},
+                                              {"scooped_at_ms", Whole},
+                                              {"settle_started_ms", Whole},
+                                              {"shake_before_ms", Whole},
+                                              {"shake_boot_id", Text},
+                                              {"shake_ended", Flag},
+                                              {"shake_interrupted", Flag},
+                                              {"shake_planned_s", Whole},
+                                              {"shake_since_boot_ms", Whole},
+                                              {"shake_since_utc_ms", Whole},
+                                              {"started_at_ms", Whole},
+                                              {"state", Text},
+                                              {"step", Text},
+                                              {"treat_line", Real},
+                                              {"treat_line_source", Text},
+                                              {"utc_offset_min", Whole},
+                                              {"yard_id", Id}}};
 
-constexpr std::array<std::string_view, 8> scoopCountFields{
-    "bees", "counted_at_ms", "demo", "odd", "packing", "removed", "sample_id", "volume_ml"};
+constexpr std::array<Field, 13> eventFields{{{"brood", Text},
+                                             {"colony_id", Id},
+                                             {"day", Text},
+                                             {"demo", Flag},
+                                             {"event", Text},
+                                             {"floor", Text},
+                                             {"frames", Real},
+                                             {"other_colony_id", Id},
+                                             {"other_yard_id", Id},
+                                             {"recorded_at_ms", Whole},
+                                             {"removed", Flag},
+                                             {"words", Text},
+                                             {"yard_id", Id}}};
 
-constexpr std::array<std::string_view, 8> roundFields{
-    "colony_ids", "demo", "ended_at_ms", "picked", "removed", "started_at_ms", "utc_offset_min", "yard_id"};
+constexpr std::array<Field, 20> treatmentFields{{{"batch", Text},
+                                                 {"demo", Flag},
+                                                 {"done_by", Text},
+                                                 {"expiry", Text},
+                                                 {"first_day", Text},
+                                                 {"last_day", Text},
+                                                 {"note", Text},
+                                                 {"prescriber", Text},
+                                                 {"product", Text},
+                                                 {"proof", Text},
+                                                 {"quantity", Text},
+                                                 {"recorded_at_ms", Whole},
+                                                 {"removal_due", Text},
+                                                 {"removed", Flag},
+                                                 {"removed_on", Text},
+                                                 {"substance", Text},
+                                                 {"supplier", Text},
+                                                 {"verdict", Text},
+                                                 {"withdrawal_days", Whole},
+                                                 {"yard_id", Id}}};
 
-constexpr std::array<std::string_view, 4> treatedFields{"colony_id", "demo", "removed", "treatment_id"};
+constexpr std::array<Field, 4> treatedFields{
+    {{"colony_id", Id}, {"demo", Flag}, {"removed", Flag}, {"treatment_id", Id}}};
+
+constexpr std::array<Field, 8> scoopCountFields{{{"bees", Real},
+                                                 {"counted_at_ms", Whole},
+                                                 {"demo", Flag},
+                                                 {"odd", Flag},
+                                                 {"packing", Text},
+                                                 {"removed", Flag},
+                                                 {"sample_id", Id},
+                                                 {"volume_ml", Real}}};
+
+constexpr std::array<Field, 8> roundFields{{{"colony_ids", Text},
+                                            {"demo", Flag},
+                                            {"ended_at_ms", Whole},
+                                            {"picked", Text},
+                                            {"removed", Flag},
+                                            {"started_at_ms", Whole},
+                                            {"utc_offset_min", Whole},
+                                            {"yard_id", Id}}};
+
+template <std::size_t N>
+constexpr std::array<std::string_view, N> namesOf(const std::array<Field, N>& fields) {
+    std::array<std::string_view, N> names;
+    std::ranges::transform(fields, names.begin(), &Field::name);
+    return names;
+}
+
+struct KindOfRecord {
+    std::string_view name;
+    std::span<const Field> fields;
+    std::span<const std::string_view> names;
+};
+
+template <auto& fields>
+constexpr auto names = namesOf(fields);
+
+/// In the order of Kind.
+const std::array<KindOfRecord, allKinds.size()> kinds{
+    {{"yard", yardFields, names<yardFields>},
+     {"colony", colonyFields, names<colonyFields>},
+     {"sample", sampleFields, names<sampleFields>},
+     {"event", eventFields, names<eventFields>},
+     {"treatment", treatmentFields, names<treatmentFields>},
+     {"treated", treatedFields, names<treatedFields>},
+     {"scoop_count", scoopCountFields, names<scoopCountFields>},
+     {"round", roundFields, names<roundFields>}}};
+
+const KindOfRecord& of(Kind kind) {
+    return kinds[static_cast<std::size_t>(kind)];
+}
 
 } // namespace
 
 std::string_view nameOf(Kind kind) {
-    switch (kind) {
-    case Kind::Yard:
-        return "yard";
-    case Kind::Colony:
-        return "colony";
-    case Kind::Sample:
-        return "sample";
-    case Kind::Event:
-        return "event";
-    case Kind::Treatment:
-        return "treatment";
-    case Kind::Treated:
-        return "treated";
-    case Kind::ScoopCount:
-        return "scoop_count";
-    case Kind::Round:
-        return "round";
-    }
-    return "";
+    return of(kind).name;
+}
+
+std::optional<Kind> kindFrom(std::string_view name) {
+    for (const Kind kind : allKinds)
+        if (nameOf(kind) == name)
+            return kind;
+    return std::nullopt;
 }
 
 std::span<const std::string_view> fieldNames(Kind kind) {
-    switch (kind) {
-    case Kind::Yard:
-        return yardFields;
-    case Kind::Colony:
-        return colonyFields;
-    case Kind::Sample:
-        return sampleFields;
-    case Kind::Event:
-        return eventFields;
-    case Kind::Treatment:
-        return treatmentFields;
-    case Kind::Treated:
-        return treatedFields;
-    case Kind::ScoopCount:
-        return scoopCountFields;
-    case Kind::Round:
-        return roundFields;
+    return of(kind).names;
+}
+
+std::optional<FieldType> typeOf(Kind kind, std::string_view name) {
+    const auto fields = of(kind).fields;
+    const auto found = std::ranges::lower_bound(fields, name, {}, &Field::name);
+    return found != fields.end() && found->name == name ? std::optional{found->type} : std::nullopt;
+}
+
+bool fits(const Value& value, FieldType type) {
+    if (std::holds_alternative<std::monostate>(value))
+        return true;
+    const auto* whole = std::get_if<std::int64_t>(&value);
+    switch (type) {
+    case FieldType::Whole:
+        return whole != nullptr;
+    case FieldType::Flag:
+        return whole && (*whole == 0 || *whole == 1);
+    case FieldType::Real:
+        return whole || (std::holds_alternative<double>(value) && std::isfinite(std::get<double>(value)));
+    case FieldType::Text:
+    case FieldType::Id:
+        break;
     }
-    return {};
+    return std::holds_alternative<std::string>(value);
+}
+
+std::optional<Kind> referredKind(Kind kind, std::string_view field) {
+    if (field == "same_as")
+        return kind;
+    if (field == "yard_id" || field == "other_yard_id")
+        return Kind::Yard;
+    if (field == "colony_id" || field == "other_colony_id")
+        return Kind::Colony;
+    if (field == "sample_id")
+        return Kind::Sample;
+    if (field == "treatment_id")
+        return Kind::Treatment;
+    return std::nullopt;
+}
+
+bool isNeeded(Kind kind, std::string_view field) {
+    switch (kind) {
+    case Kind::Colony:
+    case Kind::Treatment:
+        return field == "yard_id";
+    case Kind::Sample:
+        return field == "colony_id" || field == "yard_id" || field == "state" || field == "started_at_ms";
+    case Kind::Event:
+        return field == "colony_id";
+    case Kind::Treated:
+        return field == "treatment_id" || field == "colony_id";
+    case Kind::Yard:
+    case Kind::ScoopCount:
+    case Kind::Round:
+        break;
+    }
+    return false;
 }
 
 } // namespace halfcup::records

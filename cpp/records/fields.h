@@ -5,6 +5,7 @@
 #include <array>
 #include <cstdint>
 #include <map>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -27,8 +28,23 @@ inline constexpr std::array allKinds{Kind::Yard,      Kind::Colony,  Kind::Sampl
 /// "yard", "colony", "sample", "event", "treatment", "treated", "scoop_count", "round": the name in the
 /// database and in files.
 [[nodiscard]] std::string_view nameOf(Kind kind);
+[[nodiscard]] std::optional<Kind> kindFrom(std::string_view name);
 
 /// All field names of a kind, sorted, without the id. The database has one column for each.
 [[nodiscard]] std::span<const std::string_view> fieldNames(Kind kind);
+
+/// What a field may hold, besides nothing: a whole number, any finite number, text, 0 or 1, the id of another
+/// record.
+enum class FieldType { Whole, Real, Text, Flag, Id };
+
+/// Nothing for a field this version does not know: such a field is kept and passed on as it came.
+[[nodiscard]] std::optional<FieldType> typeOf(Kind kind, std::string_view field);
+/// A whole number fits a Real too, because other programs write 3.0 as 3.
+[[nodiscard]] bool fits(const Value& value, FieldType type);
+
+/// The kind of the record that a field of type Id names.
+[[nodiscard]] std::optional<Kind> referredKind(Kind kind, std::string_view field);
+/// Without such a field a record cannot be shown anywhere: it waits until the rest of it has come.
+[[nodiscard]] bool isNeeded(Kind kind, std::string_view field);
 
 } // namespace halfcup::records

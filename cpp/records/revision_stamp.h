@@ -34,6 +34,8 @@ public:
     /// counted on.
     RevisionStamp next(std::int64_t nowUtcMs);
 
+    [[nodiscard]] const RevisionStamp& latest() const { return m_latest; }
+
     /// Takes note of a stamp made elsewhere, so that what is written after reading it sorts after it.
     void see(const RevisionStamp& other);
 

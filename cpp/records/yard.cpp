@@ -21,6 +21,7 @@ Fields toFields(const Yard& yard) {
     f["turn_date"] = yard.turnDate ? Value{toText(*yard.turnDate)} : Value{};
     f["first_wash_from"] = yard.firstWashFrom ? Value{toText(*yard.firstWashFrom)} : Value{};
     f["visited_on"] = yard.visitedOn ? Value{toIso(*yard.visitedOn)} : Value{};
+    f["same_as"] = yard.sameAs.empty() ? Value{} : Value{yard.sameAs};
     f["demo"] = valueOf(yard.demo);
     f["removed"] = valueOf(yard.removed);
     return f;
@@ -43,6 +44,7 @@ Yard yardFrom(const RecordId& id, const Fields& fields) {
     yard.turnDate = parseMonthDay(textIn(fields, "turn_date").value_or(""));
     yard.firstWashFrom = parseMonthDay(textIn(fields, "first_wash_from").value_or(""));
     yard.visitedOn = parseIsoDate(textIn(fields, "visited_on").value_or(""));
+    yard.sameAs = textIn(fields, "same_as").value_or("");
     yard.demo = flagIn(fields, "demo");
     yard.removed = flagIn(fields, "removed");
     return yard;
@@ -53,6 +55,7 @@ Fields toFields(const Colony& colony) {
     f["yard_id"] = colony.yardId;
     f["label"] = colony.label;
     f["note"] = colony.note;
+    f["same_as"] = colony.sameAs.empty() ? Value{} : Value{colony.sameAs};
     f["demo"] = valueOf(colony.demo);
     f["removed"] = valueOf(colony.removed);
     return f;
@@ -64,6 +67,7 @@ Colony colonyFrom(const RecordId& id, const Fields& fields) {
     colony.yardId = textIn(fields, "yard_id").value_or("");
     colony.label = textIn(fields, "label").value_or("");
     colony.note = textIn(fields, "note").value_or("");
+    colony.sameAs = textIn(fields, "same_as").value_or("");
     colony.demo = flagIn(fields, "demo");
     colony.removed = flagIn(fields, "removed");
     return colony;

@@ -42,6 +42,7 @@ struct Yard {
     std::optional<MonthDay> turnDate;      // mites low by then; nothing: by hemisphere and latitude
     std::optional<MonthDay> firstWashFrom; // when colonies can be opened; nothing: by the first visit
     std::optional<Date> visitedOn;         // first day of this bee year on which a phone stood there
+    RecordId sameAs; // made twice, on two phones: its records belong to that one (store/joining.h); or empty
     bool demo = false;
     bool removed = false;
 };
@@ -51,6 +52,7 @@ struct Colony {
     RecordId yardId;
     std::string label; // what is painted on the hive: "4", "B12", "nuc by the gate"
     std::string note;
+    RecordId sameAs; // as a yard's
     bool demo = false;
     bool removed = false;
 };

@@ -15,7 +15,8 @@ namespace halfcup::store {
 namespace {
 
 constexpr std::array migrations{Migration{1, &migrateTo1}, Migration{2, &migrateTo2},
-                                Migration{3, &migrateTo3}, Migration{4, &migrateTo4}};
+                                Migration{3, &migrateTo3}, Migration{4, &migrateTo4},
+                                Migration{5, &migrateTo5}};
 
 int versionOf(SQLite::Database& database) {
     return database.execAndGet("PRAGMA user_version").getInt();

@@ -13,5 +13,6 @@ void migrateTo1(SQLite::Database& database);
 void migrateTo2(SQLite::Database& database);
 void migrateTo3(SQLite::Database& database);
 void migrateTo4(SQLite::Database& database);
+void migrateTo5(SQLite::Database& database);
 
 } // namespace halfcup::store

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "store/record_table.h"
 
+#include "records/clean_text.h"
+
 #include <algorithm>
 
 namespace halfcup::store {
@@ -99,31 +101,35 @@ int RecordTable::write(const records::RecordId& id, const Fields& fields,
         if (given == fields.end())
             continue;
         const auto there = merged.find(name);
-        const bool isNew = !present && !std::holds_alternative<std::monostate>(given->second);
-        const bool differs = present && (there == merged.end() || there->second != given->second);
+        const Value value = records::cleanValue(given->second);
+        const bool isNew = !present && !std::holds_alternative<std::monostate>(value);
+        const bool differs = present && (there == merged.end() || there->second != value);
         if (!isNew && !differs)
             continue;
-        merged[std::string(name)] = given->second;
+        merged[std::string(name)] = value;
         m_revise.tryReset();
         m_revise.bind(1, id);
         m_revise.bind(2, std::string(name));
         m_revise.bind(3, records::toText(stamp));
         m_revise.bind(4, m_name);
-        bindValue(m_revise, 5, given->second);
+        bindValue(m_revise, 5, value);
         m_revise.exec();
         ++written;
     }
-    if (written == 0)
-        return 0;
+    if (written > 0)
+        put(id, merged);
+    return written;
+}
+
+void RecordTable::put(const records::RecordId& id, const Fields& fields) {
     m_insert.tryReset();
     m_insert.bind(1, id);
     int index = 1;
     for (const std::string_view name : records::fieldNames(m_kind)) {
-        const auto value = merged.find(name);
-        bindValue(m_insert, ++index, value == merged.end() ? Value{} : value->second);
+        const auto value = fields.find(name);
+        bindValue(m_insert, ++index, value == fields.end() ? Value{} : value->second);
     }
     m_insert.exec();
-    return written;
 }
 
 std::vector<PastValue> RecordTable::history(const records::RecordId& id) {

@@ -46,6 +46,10 @@ public:
     int write(const records::RecordId& id, const records::Fields& fields,
               const records::RevisionStamp& stamp);
 
+    /// Makes the record's row hold exactly these fields, and no revision of it: for a row that is worked out
+    /// from revisions which are there.
+    void put(const records::RecordId& id, const records::Fields& fields);
+
     /// Every value the record's fields have had, oldest first.
     [[nodiscard]] std::vector<PastValue> history(const records::RecordId& id);
 

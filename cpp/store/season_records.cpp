@@ -69,8 +69,11 @@ std::vector<GivenTreatment> Store::treatmentsWhere(const std::string& rest,
             continue;
         GivenTreatment entry{*treatment, {}};
         for (const Row& treated :
-             rows(Kind::Treated, "WHERE treatment_id = ? AND removed = 0 ORDER BY id", {row.id}))
-            entry.colonyIds.push_back(treatedColonyFrom(treated.id, treated.fields).colonyId);
+             rows(Kind::Treated, "WHERE treatment_id = ? AND removed = 0 ORDER BY id", {row.id})) {
+            RecordId colonyId = treatedColonyFrom(treated.id, treated.fields).colonyId;
+            if (std::ranges::find(entry.colonyIds, colonyId) == entry.colonyIds.end()) // two joined colonies
+                entry.colonyIds.push_back(std::move(colonyId));
+        }
         entries.push_back(std::move(entry));
     }
     return entries;

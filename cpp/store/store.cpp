@@ -2,11 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "store/store.h"
 
+#include "store/count_rows.h"
 #include "store/open_database.h"
 #include "store/sqlite_errors.h"
 
 #include <SQLiteCpp/Transaction.h>
 
+#include <algorithm>
 #include <utility>
 
 namespace halfcup::store {
@@ -14,24 +16,6 @@ namespace halfcup::store {
 using namespace records;
 
 namespace {
-
-constexpr std::string_view changeName(CountEvent::Change change) {
-    switch (change) {
-    case CountEvent::Change::Typed:
-        return "typed";
-    case CountEvent::Change::Undo:
-        return "undo";
-    case CountEvent::Change::Tap:
-        break;
-    }
-    return "tap";
-}
-
-CountEvent::Change changeFrom(std::string_view name) {
-    if (name == "typed")
-        return CountEvent::Change::Typed;
-    return name == "undo" ? CountEvent::Change::Undo : CountEvent::Change::Tap;
-}
 
 std::vector<Sample> samplesIn(const std::vector<Row>& rows) {
     std::vector<Sample> samples;
@@ -59,11 +43,11 @@ struct Store::Statements {
         , treated(database, Kind::Treated)
         , scoopCount(database, Kind::ScoopCount)
         , round(database, Kind::Round)
-        , addCount(database,
-                   "INSERT INTO count_event(sample_id, number, rinse, change, typed, at_ms) SELECT ?1,"
-                   " 1 + coalesce(max(number), 0), ?2, ?3, ?4, ?5 FROM count_event WHERE sample_id = ?1")
-        , counts(database, "SELECT number, rinse, change, typed, at_ms FROM count_event WHERE sample_id = ?"
-                           " ORDER BY number")
+        , addCount(database, "INSERT INTO count_event(sample_id, stamp, number, rinse, change, typed, at_ms)"
+                             " SELECT id, ?2, coalesce(?3, 1 + (SELECT coalesce(max(number), 0) FROM"
+                             " count_event WHERE sample_id = ?1)), ?4, ?5, ?6, ?7 FROM sample WHERE id = ?1")
+        , counts(database, std::string("SELECT ") + countColumns +
+                               " FROM count_event WHERE sample_id = ? ORDER BY stamp")
         , setting(database, "SELECT value FROM setting WHERE name = ?")
         , setSetting(database, "INSERT INTO setting(name, value) VALUES (?, ?)"
                                " ON CONFLICT(name) DO UPDATE SET value = excluded.value") {}
@@ -96,10 +80,18 @@ Store::Store(const std::string& path, StoreHost host, std::span<const Migration>
         setSetting("device_id", device);
     }
     const auto latest = guarded([&] {
-        return parseRevisionStamp(m_database->execAndGet("SELECT max(stamp) FROM revision").getString());
+        return parseRevisionStamp(
+            m_database
+                ->execAndGet("SELECT max(coalesce((SELECT max(stamp) FROM revision), ''),"
+                             " coalesce((SELECT max(stamp) FROM count_event), ''))")
+                .getString());
     });
     m_revisions =
         std::make_unique<RevisionClock>(std::get<std::string>(device), latest.value_or(RevisionStamp{}));
+    guarded([&] {
+        m_builder = std::make_unique<RecordBuilder>(
+            *m_database, [this](Kind kind) -> RecordTable& { return table(kind); });
+    });
 }
 
 Store::~Store() = default;
@@ -152,7 +144,11 @@ void Store::inOneTransaction(const std::function<void()>& work) {
 }
 
 void Store::write(Kind kind, const RecordId& id, const Fields& fields) {
-    inOneTransaction([&] { table(kind).write(id, fields, m_revisions->next(m_host.utcNowMs())); });
+    inOneTransaction([&] {
+        table(kind).write(id, fields, m_revisions->next(m_host.utcNowMs()));
+        if (m_builder->anyJoined()) // what a page still calls by the other of two names
+            m_builder->build(id, kind);
+    });
 }
 
 void Store::save(const Yard& yard) {
@@ -170,7 +166,7 @@ std::vector<Row> Store::rows(Kind kind, const std::string& rest, const std::vect
 }
 
 std::vector<Yard> Store::yards() {
-    return yardsWhere("WHERE removed = 0 ORDER BY name, id");
+    return yardsWhere("WHERE removed = 0 AND id NOT IN (SELECT id FROM joined) ORDER BY name, id");
 }
 
 std::vector<Yard> Store::allYards() {
@@ -187,7 +183,8 @@ std::vector<Yard> Store::yardsWhere(const std::string& rest) {
 }
 
 std::vector<Colony> Store::colonies(const RecordId& yardId) {
-    return coloniesWhere("WHERE yard_id = ? AND removed = 0 ORDER BY id", yardId);
+    return coloniesWhere(
+        "WHERE yard_id = ? AND removed = 0 AND id NOT IN (SELECT id FROM joined) ORDER BY id", yardId);
 }
 
 std::vector<Colony> Store::allColonies(const RecordId& yardId) {
@@ -253,16 +250,29 @@ void Store::forEachSample(const std::function<void(const Sample&)>& visit) {
     });
 }
 
-void Store::addCount(const RecordId& sampleId, CountEvent event) {
+void Store::addCount(const RecordId& sampleId, const CountEvent& event) {
     guarded([&] {
+        const std::string stamp = toText(m_revisions->next(m_host.utcNowMs()));
         SQLite::Statement& insert = m_statements->addCount;
-        insert.tryReset();
-        insert.bind(1, sampleId);
-        insert.bind(2, event.rinse);
-        insert.bind(3, std::string(changeName(event.change)));
-        insert.bind(4, event.typed);
-        insert.bind(5, event.atUtcMs);
-        insert.exec(); // a single statement is its own transaction
+        bindCount(insert, sampleId, stamp, 0, event);
+        insert.bind(3);         // numbered after those there
+        if (insert.exec() != 1) // a single statement is its own transaction
+            throw StoreError(StoreError::Kind::Failed, "no sample " + sampleId);
+    });
+}
+
+void Store::addDemoCounts(const RecordId& sampleId, const std::vector<CountEvent>& events) {
+    guarded([&] {
+        if (!countEvents(sampleId).empty())
+            return;
+        std::int64_t latestMs = 0;
+        for (const CountEvent& event : events) {
+            latestMs = std::max(latestMs, event.atUtcMs);
+            SQLite::Statement& insert = m_statements->addCount;
+            bindCount(insert, sampleId, toText({latestMs, static_cast<std::uint32_t>(event.number), "demo"}),
+                      event.number, event);
+            insert.exec();
+        }
     });
 }
 
@@ -273,9 +283,7 @@ std::vector<CountEvent> Store::countEvents(const RecordId& sampleId) {
         select.bind(1, sampleId);
         std::vector<CountEvent> events;
         while (select.executeStep())
-            events.push_back({select.getColumn(0).getInt64(), select.getColumn(1).getInt(),
-                              changeFrom(select.getColumn(2).getString()), select.getColumn(3).getInt64(),
-                              select.getColumn(4).getInt64()});
+            events.push_back(countIn(select, 0));
         select.tryReset();
         return events;
     });

@@ -7,6 +7,7 @@
 #include "records/scoop_count.h"
 #include "records/yard_records.h"
 #include "store/migration.h"
+#include "store/record_builder.h"
 #include "store/record_table.h"
 #include "store/store_error.h"
 
@@ -95,7 +96,9 @@ public:
     [[nodiscard]] std::vector<records::Round> roundsOf(const records::RecordId& yardId);
 
     /// Appends one act of counting, numbered after those there. On disk when it returns.
-    void addCount(const records::RecordId& sampleId, records::CountEvent event);
+    void addCount(const records::RecordId& sampleId, const records::CountEvent& event);
+    /// The acts of a demo's sample, once, under stamps that are the same on every phone that loads the demo.
+    void addDemoCounts(const records::RecordId& sampleId, const std::vector<records::CountEvent>& events);
     [[nodiscard]] std::vector<records::CountEvent> countEvents(const records::RecordId& sampleId);
 
     [[nodiscard]] records::Value setting(const std::string& name);
@@ -110,7 +113,16 @@ public:
     [[nodiscard]] std::string integrityReport();
 
 private:
+    friend class Merge;
+    friend class MergeLog;
+    friend class Joining;
+    friend class Outgoing;
     struct Statements;
+
+    SQLite::Database& database() { return *m_database; }
+    RecordBuilder& builder() { return *m_builder; }
+    records::RevisionClock& revisionClock() { return *m_revisions; }
+    std::int64_t utcNowMs() const { return m_host.utcNowMs(); }
 
     void write(records::Kind kind, const records::RecordId& id, const records::Fields& fields);
     RecordTable& table(records::Kind kind);
@@ -127,6 +139,7 @@ private:
     std::unique_ptr<SQLite::Database> m_database;
     std::unique_ptr<Statements> m_statements;
     std::unique_ptr<records::RevisionClock> m_revisions;
+    std::unique_ptr<RecordBuilder> m_builder;
     bool m_insideTransaction = false;
 };
 

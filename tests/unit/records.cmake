@@ -9,3 +9,4 @@ halfcup_test(records_fields SOURCES records_fields.cpp LIBRARIES Halfcup::record
 halfcup_test(records_judgement SOURCES records_judgement.cpp LIBRARIES Halfcup::records LABELS unit)
 halfcup_test(records_season SOURCES records_season.cpp LIBRARIES Halfcup::records LABELS unit)
 halfcup_test(records_scoops SOURCES records_scoops.cpp LIBRARIES Halfcup::records LABELS unit)
+halfcup_test(records_clean SOURCES records_clean.cpp LIBRARIES Halfcup::records LABELS unit)

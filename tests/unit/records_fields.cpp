@@ -32,13 +32,14 @@ Yard fullYard() {
     yard.turnDate = MonthDay{2, 14};
     yard.firstWashFrom = MonthDay{9, 1};
     yard.visitedOn = Date{2026, 2, 20};
+    yard.sameAs = "other";
     yard.demo = true;
     yard.removed = true;
     return yard;
 }
 
 Colony fullColony() {
-    return {"id", "yard", "nuc by the gate", "swarm", true, true};
+    return {"id", "yard", "nuc by the gate", "swarm", "other", true, true};
 }
 
 Sample fullSample() {
