@@ -10,5 +10,6 @@ namespace halfcup::desk {
 Verb dueVerb();     // what is due in all yards
 Verb choicesVerb(); // which treatment fits a colony
 Verb demoVerb();    // loads the demo season
+Verb importVerb();  // takes in a table of earlier washes
 
 } // namespace halfcup::desk

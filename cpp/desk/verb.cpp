@@ -57,7 +57,8 @@ double Arguments::number(const std::string& option, double low, double high, boo
 
 const std::vector<Verb>& verbs() {
     static const std::vector<Verb> all{assessVerb(), outlookVerb(), efficacyVerb(), yardVerb(),
-                                       seasonVerb(), dueVerb(),     choicesVerb(),  demoVerb()};
+                                       seasonVerb(), dueVerb(),     choicesVerb(),  demoVerb(),
+                                       importVerb()};
     return all;
 }
 

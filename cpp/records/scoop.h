@@ -13,6 +13,10 @@ enum class Packing { Loose, Settled };
 /// A US half cup in millilitres (118.294, exact to the digits kept).
 inline constexpr double halfCupMl = 118.294;
 
+/// Doubt about a figure for the bees of one jar that nobody saw counted: as for one scoop from another, a
+/// coefficient of variation [convention].
+inline constexpr double typedBeesCv = 0.10;
+
 /// The scoop of a sample: what was filled, and how many bees that is taken to be.
 struct Scoop {
     double volumeMl = halfCupMl;

@@ -23,9 +23,6 @@ struct Measure {
 constexpr std::array measures{Measure{"half-cup", records::halfCupMl}, Measure{"100-ml", 100.0},
                               Measure{"third-cup", records::halfCupMl * 2 / 3}, Measure{"150-ml", 150.0}};
 
-// Doubt about a figure the keeper typed for this jar: as for one scoop from another [convention].
-constexpr double typedBeesCv = 0.10;
-
 } // namespace
 
 records::BookDensity bookDensity(const handbook::Handbook& handbook) {
@@ -158,7 +155,7 @@ bool ScoopController::typeBees(const QString& bees) {
         emit changed();
         return false;
     }
-    const mites::BeesInScoop typed = mites::scoopCountedByHand(std::get<double>(read), typedBeesCv);
+    const mites::BeesInScoop typed = mites::scoopCountedByHand(std::get<double>(read), records::typedBeesCv);
     m_scoop.beesMean = typed.mean;
     m_scoop.beesCv = typed.cv;
     m_scoop.source = records::Scoop::BeesSource::Typed;

@@ -1,14 +1,16 @@
 // SPDX-FileCopyrightText: 2026 The Halfcup developers
 // SPDX-License-Identifier: Apache-2.0
-#include "desk/csv_reader.h"
+#include "exchange/csv_reader.h"
+
+#include "exchange/table_sentence.h"
 
 #include <algorithm>
 
-namespace halfcup::desk {
+namespace halfcup::exchange {
 
 namespace {
 
-constexpr const char* kNotClosed = "a quotation mark is opened and not closed.";
+constexpr const char* notClosed = tableText("a quotation mark is opened and not closed.");
 
 std::string& nextField(CsvRow& row) {
     if (row.count == row.fields.size())
@@ -36,21 +38,25 @@ bool CsvReader::nextLine(std::string& line) {
     return true;
 }
 
-// False with a complaint where the text is no row; `open`: it may become one with another line behind it.
+// Takes one more line of a row. `open`: going in, the last cell is still inside its quotation marks; coming
+// out with false, it still is, and another line may close it. False and not open: this is no row.
 bool CsvReader::split(const std::string& text, CsvRow& row, bool& open) const {
-    row.count = 0;
+    bool inside = open;
     open = false;
+    if (!inside)
+        row.count = 0;
     // The CR of a CR LF end; inside a quoted cell it is part of the cell, which is then still open here.
     const std::size_t end = text.ends_with('\r') ? text.size() - 1 : text.size();
     std::size_t at = 0;
     while (true) {
-        std::string& field = nextField(row);
-        if (at < end && text[at] == '"') {
-            for (++at;; ++at) {
+        std::string& field = inside ? row.fields[row.count - 1] : nextField(row);
+        if (inside || (at < end && text[at] == '"')) {
+            for (at += inside ? 0 : 1;; ++at) {
                 const std::size_t quote = text.find('"', at);
                 if (quote == std::string::npos) {
+                    field.append(text, at);
                     open = true;
-                    row.complaint = kNotClosed;
+                    row.complaint = notClosed;
                     return false;
                 }
                 field.append(text, at, quote - at);
@@ -59,22 +65,24 @@ bool CsvReader::split(const std::string& text, CsvRow& row, bool& open) const {
                     break;
                 field.push_back('"');
             }
-            if (at < end && text[at] != ',') {
-                row.complaint = "there is text behind a closed quotation mark.";
+            inside = false;
+            if (at < end && text[at] != m_shape.separator) {
+                row.complaint = tableText("there is text behind a closed quotation mark.");
                 return false;
             }
         } else {
-            const std::size_t comma = std::min(text.find(',', at), end);
-            if (text.find('"', at) < comma) {
-                row.complaint = "there is a quotation mark inside a cell that does not begin with one.";
+            const std::size_t stop = std::min(text.find(m_shape.separator, at), end);
+            if (text.find('"', at) < stop) {
+                row.complaint =
+                    tableText("there is a quotation mark inside a cell that does not begin with one.");
                 return false;
             }
-            field.append(text, at, comma - at);
-            at = comma;
+            field.append(text, at, stop - at);
+            at = stop;
         }
         if (at >= end)
             return true;
-        ++at; // the comma
+        ++at; // the separator
     }
 }
 
@@ -90,25 +98,25 @@ bool CsvReader::next(CsvRow& row) {
     if (!good && open) {
         // A cell with line breaks, or a quotation mark somebody forgot: read on and see.
         std::deque<std::string> ahead;
-        std::string text = m_text;
-        while (open && text.size() < kMostRowBytes && nextLine(m_more)) {
-            text.append(1, '\n').append(m_more);
+        std::size_t bytes = m_text.size();
+        while (open && bytes < m_shape.mostRowBytes && nextLine(m_more)) {
+            row.fields[row.count - 1].push_back('\n');
+            bytes += m_more.size() + 1;
             ahead.push_back(m_more);
             row.complaint.clear();
-            good = split(text, row, open);
+            good = split(m_more, row, open);
         }
         if (!good) {
-            row.count = 0;
-            row.complaint = kNotClosed;
+            row.complaint = notClosed;
             m_line -= ahead.size();
             m_again.insert(m_again.begin(), ahead.begin(), ahead.end());
         }
-    } else if (!good) {
-        row.count = 0;
     }
+    if (!good)
+        row.count = 0;
     if (m_columns == 0)
         m_columns = row.count;
     return true;
 }
 
-} // namespace halfcup::desk
+} // namespace halfcup::exchange
