@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 
 namespace halfcup::records {
 
@@ -228,6 +229,23 @@ bool fits(const Value& value, FieldType type) {
         break;
     }
     return std::holds_alternative<std::string>(value);
+}
+
+bool fits(const Value& value, Kind kind, std::string_view field) {
+    const auto type = typeOf(kind, field);
+    if (!type || !fits(value, *type))
+        return false;
+    if (const auto* text = std::get_if<std::string>(&value))
+        return text->size() <= longestText;
+    if (const auto* whole = std::get_if<std::int64_t>(&value); whole && *type == FieldType::Whole)
+        return field.ends_with("_ms") ? *whole >= 0 && *whole < (std::int64_t{1} << 48)
+                                      : std::abs(*whole) <= 1'000'000'000;
+    const auto* real = std::get_if<double>(&value);
+    const auto* whole = std::get_if<std::int64_t>(&value);
+    if (!real && !whole)
+        return true;
+    const double figure = std::abs(real ? *real : static_cast<double>(*whole));
+    return figure <= (field == "latitude_deg" ? 90 : field == "longitude_deg" ? 180 : 1e12);
 }
 
 std::optional<Kind> referredKind(Kind kind, std::string_view field) {

@@ -42,6 +42,12 @@ enum class FieldType { Whole, Real, Text, Flag, Id };
 /// A whole number fits a Real too, because other programs write 3.0 as 3.
 [[nodiscard]] bool fits(const Value& value, FieldType type);
 
+/// Whether a known field of a record may hold the value: its type, and a range far beyond anything real, so
+/// that a stranger's file cannot bring a figure that no arithmetic of ours was made for. Times 0 to 2^48 ms,
+/// other whole numbers to 1e9 and reals to 1e12 either way, degrees as on the globe, texts to longestText.
+[[nodiscard]] bool fits(const Value& value, Kind kind, std::string_view field);
+inline constexpr std::size_t longestText = 100'000; // bytes [convention]
+
 /// The kind of the record that a field of type Id names.
 [[nodiscard]] std::optional<Kind> referredKind(Kind kind, std::string_view field);
 /// Without such a field a record cannot be shown anywhere: it waits until the rest of it has come.

@@ -65,8 +65,9 @@ Merge::~Merge() {
 }
 
 void Merge::from(const MergeSource& source) {
+    if (m_source.name != source.name) // one file may say it more than once
+        m_sources += (m_sources.empty() ? "" : ", ") + source.name;
     m_source = source;
-    m_sources += (m_sources.empty() ? "" : ", ") + source.name;
     m_allPassedOn = m_allPassedOn && source.passedOn;
 }
 

@@ -34,6 +34,7 @@ struct MergeSource {
 /// While a Merge lives nothing else may be written to the Store. Throws StoreError.
 class Merge {
 public:
+    using Source = MergeSource;
     explicit Merge(Store& store);
     ~Merge();
     Merge(const Merge&) = delete;

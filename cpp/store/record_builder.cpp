@@ -84,11 +84,10 @@ bool RecordBuilder::build(const RecordId& id, Kind kind) {
     Fields fields;
     while (m_revisions.executeStep()) {
         const std::string field = m_revisions.getColumn(0).getString();
-        const auto type = records::typeOf(kind, field);
-        if (!type)
+        if (!records::typeOf(kind, field))
             continue;
         Value value = records::cleanValue(valueIn(m_revisions, 1));
-        fields[field] = records::fits(value, *type) ? std::move(value) : Value{};
+        fields[field] = records::fits(value, kind, field) ? std::move(value) : Value{};
     }
     m_revisions.tryReset();
 
