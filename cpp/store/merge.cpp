@@ -185,13 +185,12 @@ bool Merge::take(const RecordPart& part) {
             m_plan.unknownKinds += known.any ? 0 : taken > 0;
             return true;
         }
-        note(part, *kind,
-             taken == 0        ? Change::Same
-             : !known.any      ? Change::New
-             : removedThere    ? Change::RemovedThere
-             : clashes.empty() ? Change::Changed
-                               : Change::BothChanged,
-             std::move(clashes));
+        const Change change = taken == 0        ? Change::Same
+                              : !known.any      ? Change::New
+                              : removedThere    ? Change::RemovedThere
+                              : clashes.empty() ? Change::Changed
+                                                : Change::BothChanged;
+        note(part, *kind, change, std::move(clashes));
         return true;
     });
 }

@@ -18,6 +18,8 @@ constexpr std::array migrations{Migration{1, &migrateTo1}, Migration{2, &migrate
                                 Migration{3, &migrateTo3}, Migration{4, &migrateTo4},
                                 Migration{5, &migrateTo5}};
 
+constexpr int firstMerging = 5; // before this schema nothing came from elsewhere
+
 int versionOf(SQLite::Database& database) {
     return database.execAndGet("PRAGMA user_version").getInt();
 }
@@ -67,6 +69,9 @@ void migrate(SQLite::Database& database, std::span<const Migration> steps) {
         guarded([&] {
             SQLite::Transaction transaction(database, SQLite::TransactionBehavior::IMMEDIATE);
             step.apply(database);
+            if (step.version > firstMerging) // a field that was only passed on so far may have a column now
+                database.exec("INSERT OR IGNORE INTO waiting(record_id, kind)"
+                              " SELECT DISTINCT record_id, kind FROM revision");
             database.exec("PRAGMA user_version = " + std::to_string(step.version));
             transaction.commit();
         });

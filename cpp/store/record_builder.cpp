@@ -116,6 +116,16 @@ bool RecordBuilder::build(const RecordId& id, Kind kind) {
 }
 
 void RecordBuilder::buildWaiting() {
+    SQLite::Statement kinds(m_database, "SELECT DISTINCT kind FROM waiting");
+    std::vector<std::string> unknown;
+    while (kinds.executeStep())
+        if (std::string kind = kinds.getColumn(0).getString(); !records::kindFrom(kind))
+            unknown.push_back(std::move(kind));
+    for (const std::string& kind : unknown) { // such records have no rows to wait for
+        SQLite::Statement remove(m_database, "DELETE FROM waiting WHERE kind = ?");
+        remove.bind(1, kind);
+        remove.exec();
+    }
     for (const Kind kind : parentsFirst) {
         SQLite::Statement rows(m_database, "SELECT record_id FROM waiting WHERE kind = ? ORDER BY record_id");
         rows.bind(1, std::string(records::nameOf(kind)));

@@ -91,6 +91,11 @@ Store::Store(const std::string& path, StoreHost host, std::span<const Migration>
     guarded([&] {
         m_builder = std::make_unique<RecordBuilder>(
             *m_database, [this](Kind kind) -> RecordTable& { return table(kind); });
+        if (m_database->execAndGet("SELECT count(*) FROM waiting").getInt() > 0)
+            inOneTransaction([this] { // this version may know what an earlier one could only keep
+                m_builder->buildWaiting();
+                m_builder->joinAnew();
+            });
     });
 }
 

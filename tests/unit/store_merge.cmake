@@ -1,4 +1,5 @@
 # SPDX-FileCopyrightText: 2026 The Halfcup developers
 # SPDX-License-Identifier: Apache-2.0
+halfcup_test(store_merge SOURCES store_merge.cpp store_kit.h LIBRARIES Halfcup::store LABELS unit)
 halfcup_test(store_histories SOURCES store_histories.cpp store_kit.h LIBRARIES Halfcup::store Halfcup::exchange
     LABELS unit TIMEOUT 900)
