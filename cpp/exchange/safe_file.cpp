@@ -9,8 +9,6 @@
 
 namespace halfcup::exchange {
 
-namespace {
-
 FileProblem problemFrom(int systemError) {
     switch (systemError) {
     case ENOENT:
@@ -28,8 +26,6 @@ FileProblem problemFrom(int systemError) {
         return FileProblem::Failed;
     }
 }
-
-} // namespace
 
 std::optional<FileError> writeSafely(const QString& path,
                                      const std::function<void(const ByteSink&)>& content) {

@@ -25,6 +25,9 @@ struct FileError {
     QString technical; // what the system said, for a log or a second line
 };
 
+/// The kind of a system's error number (errno).
+[[nodiscard]] FileProblem problemFrom(int systemError);
+
 /// Writes a file beside its place and swaps it in when it is complete and on the disk: at every moment there
 /// is either the old file, whole, or the new one, whole. New files are for their owner alone (mode 0600),
 /// also where they take the place of a more open one.
