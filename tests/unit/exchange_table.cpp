@@ -40,7 +40,7 @@ private slots:
             << QByteArray("Datum;Volk;Befall\n1.5.2024;4;3,2\n") << ';';
         QTest::newRow("tab") << QByteArray("day\tcolony\tmites\n2024-05-01\t4, by the gate\t9\n") << '\t';
         QTest::newRow("commas in names")
-            << QByteArray("Datum;Volk;Milben, alle\n1.5.2024;4;9\n2.5.2024;5, neu;3\n") << ';';
+            << QByteArray("Datum;Volk;Milben, gesamt\n1.5.2024;4;9\n2.5.2024;5, neu;3\n") << ';';
         QTest::newRow("in quotation marks")
             << QByteArray("day,colony,note\n2024-05-01,4,\"a;b;c;d\"\n2024-05-01,5,\"a;b;c;d\"\n") << ',';
         QTest::newRow("named") << QByteArray("sep=;\r\nday;a,b\r\n2024-05-01;c,d\r\n") << ';';
