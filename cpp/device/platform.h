@@ -4,6 +4,7 @@
 
 #include "device/capabilities.h"
 #include "device/clock.h"
+#include "device/file_handover.h"
 #include "device/folders.h"
 #include "device/keep_awake.h"
 #include "device/random_source.h"
@@ -27,6 +28,7 @@ struct Platform {
     std::unique_ptr<Tones> tones;
     std::unique_ptr<Vibration> vibration;
     std::unique_ptr<VolumeKeys> volumeKeys;
+    std::unique_ptr<FileHandover> files;
     std::unique_ptr<CapabilityWatch> capabilities; // last: goes first
 };
 

@@ -130,6 +130,7 @@ FakePlatform makeFakePlatform(std::int64_t utcMs, std::uint64_t seed) {
     fake.tones = own(p.tones, std::make_unique<FakeTones>(*fake.clock));
     fake.vibration = own(p.vibration, std::make_unique<FakeVibration>());
     fake.volumeKeys = own(p.volumeKeys, std::make_unique<FakeVolumeKeys>());
+    fake.files = own(p.files, std::make_unique<FakeFileHandover>());
     p.capabilities = std::make_unique<CapabilityWatch>(*p.keepAwake, *p.tones, *p.vibration, *p.volumeKeys);
     return fake;
 }

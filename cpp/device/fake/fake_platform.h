@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "device/fake/fake_file_handover.h"
 #include "device/fake/fake_folders.h"
 #include "device/fake/fake_keep_awake.h"
 #include "device/fake/fake_tones.h"
@@ -24,6 +25,7 @@ struct FakePlatform {
     FakeTones* tones = nullptr;
     FakeVibration* vibration = nullptr;
     FakeVolumeKeys* volumeKeys = nullptr;
+    FakeFileHandover* files = nullptr;
 };
 
 /// Same seed, same start: same run. The folders lie in a temporary folder that goes with the Platform.

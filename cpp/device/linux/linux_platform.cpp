@@ -8,6 +8,7 @@
 #include "device/linux/boot_clock.h"
 #include "device/linux/feedback_vibration.h"
 #include "device/linux/screen_saver_keep_awake.h"
+#include "device/linux/portal_file_handover.h"
 #include "device/linux/session_bus.h"
 #include "device/platform.h"
 
@@ -23,6 +24,7 @@ Platform makePlatform() {
     platform.tones = std::make_unique<MultimediaTones>();
     platform.vibration = std::make_unique<FeedbackVibration>(bus);
     platform.volumeKeys = std::make_unique<KeyEventVolumeKeys>();
+    platform.files = std::make_unique<PortalFileHandover>(bus);
     platform.capabilities = std::make_unique<CapabilityWatch>(*platform.keepAwake, *platform.tones,
                                                               *platform.vibration, *platform.volumeKeys);
     return platform;
