@@ -5,24 +5,9 @@
 #include "desk/open_store.h"
 #include "season/yard_due.h"
 
-#include <ctime>
-
 namespace halfcup::desk {
 
 namespace {
-
-// Noon of the day in the system's time zone, as the app on this machine would have it: whether a colony was
-// made today or yesterday is a matter of the zone.
-records::Moment noonOn(const records::Date& day) {
-    std::tm local{};
-    local.tm_year = day.year - 1900;
-    local.tm_mon = day.month - 1;
-    local.tm_mday = day.day;
-    local.tm_hour = 12;
-    local.tm_isdst = -1; // the zone knows
-    const std::time_t seconds = std::mktime(&local);
-    return {std::int64_t{seconds} * 1000, static_cast<int>(local.tm_gmtoff / 60)};
-}
 
 int run(const Arguments& arguments, Streams& streams) {
     if (arguments.words.empty())

@@ -10,6 +10,7 @@ namespace halfcup::desk {
 Verb dueVerb();     // what is due in all yards
 Verb choicesVerb(); // which treatment fits a colony
 Verb demoVerb();    // loads the demo season
+Verb exportVerb();  // writes tables, a map, a calendar or a report
 Verb importVerb();  // takes in a table of earlier washes
 
 } // namespace halfcup::desk

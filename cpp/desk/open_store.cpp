@@ -41,17 +41,18 @@ std::string sentenceFor(store::StoreError::Kind kind) {
 }
 
 store::StoreHost host() {
-    return {[] {
-                using namespace std::chrono;
-                return duration_cast<milliseconds>(system_clock::now().time_since_epoch()).count();
-            },
-            [] {
+    return {utcNowMs, [] {
                 static std::random_device device;
                 return (std::uint64_t{device()} << 32) | device();
             }};
 }
 
 } // namespace
+
+std::int64_t utcNowMs() {
+    using namespace std::chrono;
+    return duration_cast<milliseconds>(system_clock::now().time_since_epoch()).count();
+}
 
 std::unique_ptr<store::Store> openStore(const std::string& path) {
     std::error_code error;
@@ -114,6 +115,17 @@ records::Date dayFrom(const std::string& option, const std::string& text) {
     if (!day)
         throw UsageError(option + " " + shown(text) + " is not a day like 2026-05-18.");
     return *day;
+}
+
+records::Moment noonOn(const records::Date& day) {
+    std::tm local{};
+    local.tm_year = day.year - 1900;
+    local.tm_mon = day.month - 1;
+    local.tm_mday = day.day;
+    local.tm_hour = 12;
+    local.tm_isdst = -1; // the zone knows
+    const std::time_t seconds = std::mktime(&local);
+    return {std::int64_t{seconds} * 1000, static_cast<int>(local.tm_gmtoff / 60)};
 }
 
 } // namespace halfcup::desk

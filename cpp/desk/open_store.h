@@ -15,6 +15,9 @@ namespace halfcup::desk {
 // ours, newer, held by another program.
 std::unique_ptr<store::Store> openStore(const std::string& path);
 
+// The system's clock, UTC milliseconds.
+std::int64_t utcNowMs();
+
 // A colony and where it stands.
 struct FoundColony {
     records::YardRecords yard;
@@ -31,5 +34,9 @@ std::vector<records::YardRecords> yardsOn(store::Store& store, const records::Da
 
 // "2026-05-18", or the system's local date where text is empty. Throws UsageError.
 records::Date dayFrom(const std::string& option, const std::string& text);
+
+// Noon of the day in the system's time zone, as the app on this machine would have it: whether a colony was
+// made today or yesterday is a matter of the zone.
+records::Moment noonOn(const records::Date& day);
 
 } // namespace halfcup::desk

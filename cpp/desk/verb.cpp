@@ -34,7 +34,8 @@ void writeHelp(const Verb& verb, std::ostream& out) {
     if (!verb.options.empty()) {
         out << "\nOptions:\n";
         for (const Option& option : verb.options)
-            out << "  " << option.name << " " << option.byDefault << "\n      " << option.meaning << "\n";
+            out << "  " << option.name << (option.byDefault.empty() ? "" : " ") << option.byDefault
+                << "\n      " << option.meaning << "\n";
     }
 }
 
@@ -58,7 +59,7 @@ double Arguments::number(const std::string& option, double low, double high, boo
 const std::vector<Verb>& verbs() {
     static const std::vector<Verb> all{assessVerb(), outlookVerb(), efficacyVerb(), yardVerb(),
                                        seasonVerb(), dueVerb(),     choicesVerb(),  demoVerb(),
-                                       importVerb()};
+                                       exportVerb(), importVerb()};
     return all;
 }
 
@@ -81,7 +82,13 @@ Arguments readArguments(const Verb& verb, const std::vector<std::string>& words)
         const std::string name = word.substr(0, equals);
         if (!arguments.options.contains(name))
             throw UsageError("There is no option " + shown(name) + ".");
-        if (equals != std::string::npos)
+        const bool flag = std::ranges::any_of(
+            verb.options, [&](const Option& option) { return option.flag && option.name == name; });
+        if (flag && equals != std::string::npos)
+            throw UsageError(name + " takes no value.");
+        if (flag)
+            arguments.options[name] = "yes";
+        else if (equals != std::string::npos)
             arguments.options[name] = word.substr(equals + 1);
         else if (i + 1 < words.size())
             arguments.options[name] = words[++i];

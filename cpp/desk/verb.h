@@ -31,6 +31,7 @@ struct Option {
     std::string name; // "--line"
     std::string byDefault;
     std::string meaning; // for --help
+    bool flag = false;   // takes no value; given or not: Arguments::has()
 };
 
 // What stood on the command line behind the verb.
@@ -38,6 +39,7 @@ struct Arguments {
     std::map<std::string, std::string> options; // defaults filled in
     std::vector<std::string> words;             // what is no option
 
+    bool has(const std::string& flag) const { return !options.at(flag).empty(); }
     // The option as a number; throws UsageError with a sentence.
     double number(const std::string& option, double low, double high, bool infinityAllowed = false,
                   bool lowIncluded = true) const;

@@ -6,6 +6,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <iterator>
 #include <utility>
 
 namespace halfcup::exchange {
@@ -22,15 +23,26 @@ bool looksLikeFormula(std::string_view value) {
                                [&](std::string_view begin) { return value.starts_with(begin); });
 }
 
+bool isUnwanted(char c) {
+    return (static_cast<unsigned char>(c) < 0x20 && c != '\t' && c != '\r' && c != '\n') || c == 0x7F;
+}
+
 } // namespace
 
-CsvWriter::CsvWriter(ByteSink sink)
-    : m_sink(std::move(sink)) {}
+CsvWriter::CsvWriter(ByteSink sink, CsvDialect dialect)
+    : m_sink(std::move(sink))
+    , m_dialect(dialect) {}
 
 void CsvWriter::text(std::string_view value) {
+    if (std::ranges::any_of(value, isUnwanted)) {
+        std::string clean;
+        std::ranges::remove_copy_if(value, std::back_inserter(clean), isUnwanted);
+        return text(clean);
+    }
     startCell();
     const bool defuse = looksLikeFormula(value);
-    if (value.find_first_of(",\"\r\n") == std::string_view::npos) {
+    const char* const special = m_dialect == CsvDialect::Comma ? ",\"\r\n" : ";\"\r\n";
+    if (value.find_first_of(special) == std::string_view::npos) {
         if (defuse)
             m_row += '\'';
         m_row += value;
@@ -88,6 +100,9 @@ void CsvWriter::empty() {
 
 void CsvWriter::endRow() {
     m_row += "\r\n";
+    if (m_dialect == CsvDialect::Semicolon && !m_anyRow)
+        m_row.insert(0, "\xEF\xBB\xBF");
+    m_anyRow = true;
     m_sink(m_row);
     m_row.clear();
     m_anyCell = false;
@@ -95,13 +110,16 @@ void CsvWriter::endRow() {
 
 void CsvWriter::startCell() {
     if (m_anyCell)
-        m_row += ',';
+        m_row += m_dialect == CsvDialect::Comma ? ',' : ';';
     m_anyCell = true;
 }
 
 void CsvWriter::raw(std::string_view value) {
     startCell();
+    const std::size_t begin = m_row.size();
     m_row += value;
+    if (m_dialect == CsvDialect::Semicolon)
+        std::ranges::replace(m_row.begin() + static_cast<std::ptrdiff_t>(begin), m_row.end(), '.', ',');
 }
 
 } // namespace halfcup::exchange

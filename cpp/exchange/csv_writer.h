@@ -12,14 +12,21 @@ namespace halfcup::exchange {
 /// Takes the next bytes of a file. It does not say how it went: what is written into asks its owner.
 using ByteSink = std::function<void(std::string_view)>;
 
+/// How tables are written. Comma: RFC 4180, a point as decimal mark, UTF-8 without a byte order mark.
+/// Semicolon: as spreadsheets expect them where the comma is the decimal mark: cells parted by semicolons,
+/// decimal commas, and a byte order mark, without which some take UTF-8 for something older.
+enum class CsvDialect { Comma, Semicolon };
+
 /// Writes comma-separated values by RFC 4180: cells with a comma, quote or line break are quoted, quotes
-/// doubled, rows end in CR LF. UTF-8, no byte order mark. Holds one row in memory, then hands it to the sink.
+/// doubled, rows end in CR LF. UTF-8. Holds one row in memory, then hands it to the sink.
 ///
 /// Text cells are defused: a spreadsheet takes a cell that begins with = + - @ (also in full width), a tab or
-/// a line break for a formula, so such a text gets an apostrophe before it. Numbers are left alone.
+/// a line break for a formula, so such a text gets an apostrophe before it. Control characters other than tab
+/// and line breaks are left out: RFC 4180 has none, and a hidden one in front would hide a formula. Numbers
+/// are left alone.
 class CsvWriter {
 public:
-    explicit CsvWriter(ByteSink sink);
+    explicit CsvWriter(ByteSink sink, CsvDialect dialect = CsvDialect::Comma);
 
     void text(std::string_view value);
     void number(std::int64_t value);
@@ -38,7 +45,9 @@ private:
     void raw(std::string_view value);
 
     ByteSink m_sink;
+    CsvDialect m_dialect;
     std::string m_row;
+    bool m_anyRow = false;
     bool m_anyCell = false;
 };
 

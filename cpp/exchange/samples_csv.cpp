@@ -6,8 +6,6 @@
 #include "records/moment.h"
 
 #include <array>
-#include <cmath>
-#include <numbers>
 
 namespace halfcup::exchange {
 
@@ -17,8 +15,6 @@ using records::Answer;
 using records::Sample;
 
 constexpr int loadDigits = 6; // far below what a count can resolve, and short enough to read
-constexpr int blurDecimals = 2;
-constexpr int exactDecimals = 6; // 0.1 m
 
 constexpr std::array<std::string_view, 52> columns{
     "sample_id",              // UUID
@@ -75,20 +71,6 @@ constexpr std::array<std::string_view, 52> columns{
     "other_line",             // the handbook's, in the same unit
 };
 
-std::string_view wordOf(mites::Standing standing) {
-    switch (standing) {
-    case mites::Standing::Under:
-        return "under";
-    case mites::Standing::Close:
-        return "close";
-    case mites::Standing::Over:
-        return "over";
-    case mites::Standing::CannotTell:
-        break;
-    }
-    return "cannot_tell";
-}
-
 void time(CsvWriter& csv, std::optional<std::int64_t> utcMs, const Sample& sample) {
     if (utcMs)
         csv.text(records::toRfc3339({*utcMs, sample.utcOffsetMinutes}));
@@ -96,36 +78,23 @@ void time(CsvWriter& csv, std::optional<std::int64_t> utcMs, const Sample& sampl
         csv.empty();
 }
 
-/// Rounding moves a place by up to half a step each way; a degree of latitude is at most 111.7 km (at the
-/// poles), one of longitude 111.4 km times the cosine of the latitude (WGS 84).
-double blurM(double latitudeDeg) {
-    const double half = 0.5 * std::pow(10.0, -blurDecimals);
-    return std::hypot(111'700.0 * half, 111'400.0 * half * std::cos(latitudeDeg * std::numbers::pi / 180.0));
-}
-
 void position(CsvWriter& csv, const SampleRow& row, PositionDetail detail) {
-    const records::PositionStamp& stamp = row.sample.stamp;
-    if (stamp.state != records::PositionState::Stamped) {
+    const auto shown = shownPosition(row.sample.stamp, row.yardPosition, detail);
+    if (shown) {
+        csv.decimals(shown->latitudeDeg, shown->decimals);
+        csv.decimals(shown->longitudeDeg, shown->decimals);
+        if (shown->accuracyM)
+            csv.decimals(*shown->accuracyM, shown->exact ? 1 : 0);
+        else
+            csv.empty();
+        csv.text(shown->exact ? "exact" : "blurred");
+    } else {
         csv.empty();
         csv.empty();
         csv.empty();
         csv.text("none");
-    } else if (detail == PositionDetail::Exact) {
-        csv.decimals(stamp.position.latitudeDeg, exactDecimals);
-        csv.decimals(stamp.position.longitudeDeg, exactDecimals);
-        if (stamp.position.accuracyM)
-            csv.decimals(*stamp.position.accuracyM, 1);
-        else
-            csv.empty();
-        csv.text("exact");
-    } else {
-        const records::Position& shown = row.yardPosition ? *row.yardPosition : stamp.position;
-        csv.decimals(shown.latitudeDeg, blurDecimals);
-        csv.decimals(shown.longitudeDeg, blurDecimals);
-        csv.decimals(std::ceil(blurM(shown.latitudeDeg) + shown.accuracyM.value_or(0)), 0);
-        csv.text("blurred");
     }
-    csv.text(nameOf(stamp.state));
+    csv.text(nameOf(row.sample.stamp.state));
 }
 
 void standing(CsvWriter& csv, std::optional<mites::Standing> standing) {
@@ -219,6 +188,20 @@ void scoopAndShake(CsvWriter& csv, const Sample& sample) {
 }
 
 } // namespace
+
+std::string_view wordOf(mites::Standing standing) {
+    switch (standing) {
+    case mites::Standing::Under:
+        return "under";
+    case mites::Standing::Close:
+        return "close";
+    case mites::Standing::Over:
+        return "over";
+    case mites::Standing::CannotTell:
+        break;
+    }
+    return "cannot_tell";
+}
 
 std::span<const std::string_view> sampleColumns() {
     return columns;

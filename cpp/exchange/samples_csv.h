@@ -3,6 +3,8 @@
 #pragma once
 
 #include "exchange/csv_writer.h"
+#include "exchange/shown_position.h"
+#include "mites/standing.h"
 #include "records/sample.h"
 #include "records/yard.h"
 
@@ -13,9 +15,6 @@
 
 namespace halfcup::exchange {
 
-/// Positions of yards are worth stealing. Blurred: rounded to 0.01 degree, about 1 km.
-enum class PositionDetail { Blurred, Exact };
-
 /// One row: a sample with the names that belong to its ids.
 struct SampleRow {
     records::Sample sample;
@@ -25,6 +24,9 @@ struct SampleRow {
     /// washes of one yard do not add up to a sharper place than one does.
     std::optional<records::Position> yardPosition;
 };
+
+/// "under", "close", "over", "cannot_tell": a standing in a file for machines.
+[[nodiscard]] std::string_view wordOf(mites::Standing standing);
 
 /// The column names in order, units in the names. See samples_csv.cpp for what each holds.
 [[nodiscard]] std::span<const std::string_view> sampleColumns();

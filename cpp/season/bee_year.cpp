@@ -36,6 +36,11 @@ Date beeYearBegin(const Date& date, BeeYearStart start) {
     return {date.month >= 7 ? date.year : date.year - 1, 7, 1};
 }
 
+std::pair<Date, Date> beeYear(int year, BeeYearStart start) {
+    const int month = start == BeeYearStart::January ? 1 : 7;
+    return {{year, month, 1}, records::plusDays({year + 1, month, 1}, -1)};
+}
+
 YardYear yardYear(const records::Yard& yard) {
     YardYear year;
     year.start = beeYearStart(yard);

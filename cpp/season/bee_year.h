@@ -6,6 +6,7 @@
 #include "records/yard.h"
 
 #include <optional>
+#include <utility>
 
 namespace halfcup::season {
 
@@ -18,6 +19,9 @@ enum class BeeYearStart { January, July };
 
 /// The first day of the bee year that holds the date. The date must be valid, else std::invalid_argument.
 [[nodiscard]] records::Date beeYearBegin(const records::Date& date, BeeYearStart start);
+
+/// The first and the last day of the bee year that begins in that year.
+[[nodiscard]] std::pair<records::Date, records::Date> beeYear(int year, BeeYearStart start);
 
 /// What of a yard decides when its colonies are due.
 struct YardYear {

@@ -138,4 +138,19 @@ std::vector<SeasonDate> seasonDates(std::span<const YardRecords> yards, const re
     return Dates(yards, now, daysAhead).all();
 }
 
+std::optional<int> alarmDaysBefore(DateKind kind) {
+    switch (kind) {
+    case DateKind::RemovalDue:
+    case DateKind::CheckWash:
+    case DateKind::WashDue:
+        return 1;
+    case DateKind::TurnDate:
+        return 14;
+    case DateKind::HoneyFrom:
+    case DateKind::TreatmentEnds:
+        break;
+    }
+    return std::nullopt;
+}
+
 } // namespace halfcup::season

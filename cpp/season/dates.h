@@ -4,6 +4,7 @@
 
 #include "season/yard_due.h"
 
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -37,5 +38,8 @@ struct SeasonDate {
 /// withdrawal that is not written down has no honey date.
 [[nodiscard]] std::vector<SeasonDate> seasonDates(std::span<const YardRecords> yards,
                                                   const records::Moment& now, int daysAhead);
+
+/// Days before the day on which a calendar reminds of it; nothing: it need not [own choice].
+[[nodiscard]] std::optional<int> alarmDaysBefore(DateKind kind);
 
 } // namespace halfcup::season

@@ -1,0 +1,88 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "exchange/report.h"
+
+#include <QFont>
+#include <QHash>
+#include <QPaintDevice>
+#include <QRectF>
+#include <QTextLayout>
+#include <QTextOption>
+
+#include <array>
+#include <vector>
+
+/// Where the blocks of a report go on its pages. Used by report_pdf.cpp alone.
+namespace halfcup::exchange::report {
+
+enum class Type { Title, Subtitle, Heading, Body, Small, Label, Value, Head, Cell, Running, Mark };
+
+/// One text or, where it has none, one rule, filled black. Device pixels from the upper left corner of the
+/// printable area.
+struct Placed {
+    QRectF place;
+    QString text;
+    Type type = Type::Body;
+    bool toTheRight = false;
+};
+using Page = std::vector<Placed>;
+
+/// The typefaces at the resolution of the device.
+class Typefaces {
+public:
+    explicit Typefaces(QPaintDevice& device);
+
+    [[nodiscard]] const QFont& font(Type type) const { return m_fonts[static_cast<std::size_t>(type)]; }
+    /// The text broken into lines of that width, its first line at 0; returns its height.
+    double breakLines(QTextLayout& layout, const QString& text, Type type, double width,
+                      bool toTheRight) const;
+    /// The same, height alone; remembers texts, because tables repeat them.
+    double height(const QString& text, Type type, double width);
+
+private:
+    QPaintDevice& m_device;
+    std::array<QFont, 11> m_fonts;
+    QHash<QString, double> m_heights;
+};
+
+class Layout {
+public:
+    /// width and height of the printable area and perMm in pixels of the device.
+    Layout(Typefaces& faces, double width, double height, double perMm);
+
+    [[nodiscard]] std::vector<Page> pages(const Report& report);
+
+private:
+    /// One or two facts side by side.
+    struct FactRow {
+        std::vector<std::pair<const QString*, const QString*>> facts;
+        bool wide = false;
+        double height = 0;
+    };
+
+    void add(const ReportHeading& heading);
+    void add(const ReportParagraph& paragraph);
+    void add(const ReportFacts& facts);
+    void add(const ReportTable& table);
+    void addLine(const QString& text, Type type, double spaceAfterMm);
+    double addCells(const std::vector<double>& lefts, const ReportTable& table, const QStringList& cells,
+                    Type type, bool place);
+    void need(double height); // a new page where it does not fit
+    std::vector<FactRow> rowsOf(const ReportFacts& facts) const;
+    void fill(QRectF where);
+    void rule(double y, double thicknessMm);
+    void place(QRectF where, const QString& text, Type type, bool toTheRight = false);
+    [[nodiscard]] double mm(double value) const { return value * m_perMm; }
+
+    Typefaces& m_faces;
+    double m_width;
+    double m_top;
+    double m_bottom;
+    double m_perMm;
+    double m_y = 0;
+    std::vector<Page> m_pages;
+};
+
+} // namespace halfcup::exchange::report

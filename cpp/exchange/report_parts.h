@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: 2026 The Halfcup developers
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "exchange/report_content.h"
+
+/// The parts of a report, each one adding its blocks. Used by report_content.cpp alone.
+namespace halfcup::exchange::report {
+
+/// What all parts look at.
+struct Making {
+    const ReportRecords& records;
+    const ReportRequest& request;
+    const handbook::Handbook& handbook;
+    std::vector<ReportBlock>& blocks;
+
+    [[nodiscard]] bool oneColony() const { return !request.selection.colonyId.empty(); }
+    [[nodiscard]] bool manyYards() const { return records.yards.size() > 1; }
+    /// "2026", "1 Jul 2025 to 30 Jun 2026", "all records until 18 May 2026".
+    [[nodiscard]] QString period(const records::RecordId& yardId) const;
+    /// "4" within one yard, "4, Alder Bend" where the report has several; marked where it is invented.
+    [[nodiscard]] QString colony(const records::RecordId& id, const records::RecordId& yardId) const;
+};
+
+/// The labels in natural order (2 before 10), in pieces of a hundred, so that a piece fits a page.
+void addLabels(ReportFacts& facts, const QString& name, QStringList labels);
+
+void addYards(const Making& making);
+void addTreatments(const Making& making);
+void addWashes(const Making& making);
+void addOtherCounts(const Making& making);
+void addEvents(const Making& making);
+void addLines(const Making& making);
+void addMethods(const Making& making);
+void addCautions(const Making& making);
+
+} // namespace halfcup::exchange::report
