@@ -93,10 +93,11 @@ FileForm formOf(const std::string& path) {
 }
 
 std::unique_ptr<SQLite::Database> openForReading(const std::string& path, const FileForm& form) {
+    // Without a log beside it nobody has it open, and all of it is in the file.
+    const bool hasLog = form.keepsLog && fs::exists(path + "-wal");
     auto database =
-        form.keepsLog
-            ? std::make_unique<SQLite::Database>(path, SQLite::OPEN_READONLY, busyTimeoutMs)
-            : std::make_unique<SQLite::Database>(uriOf(path), SQLite::OPEN_READONLY | SQLite::OPEN_URI);
+        hasLog ? std::make_unique<SQLite::Database>(path, SQLite::OPEN_READONLY, busyTimeoutMs)
+               : std::make_unique<SQLite::Database>(uriOf(path), SQLite::OPEN_READONLY | SQLite::OPEN_URI);
     database->exec("PRAGMA trusted_schema = OFF"); // the file may come from anywhere
     database->exec("PRAGMA cell_size_check = ON");
     return database;

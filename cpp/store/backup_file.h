@@ -18,7 +18,7 @@ struct FileForm {
 };
 [[nodiscard]] FileForm formOf(const std::string& path);
 
-/// Opens it for reading alone. A backup keeps no log; it is read as a file that nobody changes, so that
+/// Opens it for reading alone. Where no log lies beside it, it is read as a file that nobody changes, so that
 /// SQLite neither looks for files beside it nor makes any. Throws SQLite::Exception.
 [[nodiscard]] std::unique_ptr<SQLite::Database> openForReading(const std::string& path, const FileForm& form);
 

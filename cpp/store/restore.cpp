@@ -86,7 +86,6 @@ Settings settingsIn(SQLite::Database& database, const std::vector<std::string>& 
 void makeOwn(SQLite::Database& database, const BackupContents& contents, const Settings& settings) {
     SQLite::Transaction transaction(database);
     database.exec(std::string("DROP TABLE IF EXISTS ") + noteTable);
-    database.exec("DELETE FROM setting WHERE name = 'device_id'"); // the Store makes a new one: see restore.h
     SQLite::Statement keep(database, "INSERT INTO setting(name, value) VALUES (?, ?)"
                                      " ON CONFLICT(name) DO UPDATE SET value = excluded.value");
     const auto set = [&](const std::string& name, const records::Value& value) {
@@ -105,6 +104,26 @@ void makeOwn(SQLite::Database& database, const BackupContents& contents, const S
     transaction.commit();
 }
 
+} // namespace
+
+/// See restore.h for why. The phone that made the backup is one of the others from now on, of which this one
+/// knows all that is in the backup.
+void becomeAnother(Store& store) {
+    const std::string before = std::get<std::string>(store.setting("device_id"));
+    store.inOneTransaction([&] {
+        SQLite::Statement know(store.database(),
+                               "INSERT INTO device(id, latest) SELECT ?1, max(stamp) FROM"
+                               " (SELECT stamp FROM revision UNION ALL SELECT stamp FROM count_event)"
+                               " WHERE substr(stamp, 27) = ?1 HAVING max(stamp) IS NOT NULL"
+                               " ON CONFLICT DO UPDATE SET latest = max(latest, excluded.latest)");
+        know.bind(1, before);
+        know.exec();
+        store.setSetting("device_id", store.newId());
+    });
+}
+
+namespace {
+
 void makeReady(const BackupContents& contents, const std::string& path, const StoreHost& host,
                const Settings& settings) {
     {
@@ -117,7 +136,9 @@ void makeReady(const BackupContents& contents, const std::string& path, const St
             throw BackupError(BackupError::Kind::Damaged, "it changed while it was read");
         makeOwn(copy, contents, settings);
     }
-    Store store(path, host); // brings it to the newest schema
+    Store store(path,
+                host); // brings it to the newest schema, still as the phone that made it: steps use its id
+    becomeAnother(store);
     const std::string report = store.integrityReport();
     if (report != "ok")
         throw BackupError(BackupError::Kind::Damaged, report);

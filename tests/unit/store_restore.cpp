@@ -92,7 +92,9 @@ private slots:
     /// Two phones out of one backup: their changes can be told apart.
     void eachRestoreIsAnotherPhone() {
         prepare();
-        std::set<std::string> devices{sql(m_backup, "SELECT value FROM setting WHERE name = 'device_id'")};
+        const std::string maker = sql(m_backup, "SELECT value FROM setting WHERE name = 'device_id'");
+        const std::string newest = sql(m_backup, "SELECT max(stamp) FROM revision");
+        std::set<std::string> devices{maker};
         std::set<std::string> stamps;
         for (int phone = 0; phone < 3; ++phone) {
             const QString path = m_folder->filePath(QStringLiteral("phone%1.db").arg(phone));
@@ -105,8 +107,9 @@ private slots:
             store.save(yard);
             devices.insert(std::get<std::string>(store.setting("device_id")));
             stamps.insert(sql(path, "SELECT max(stamp) FROM revision"));
-            QVERIFY(sql(path, "SELECT max(stamp) FROM revision") >
-                    sql(m_backup, "SELECT max(stamp) FROM revision"));
+            QVERIFY(sql(path, "SELECT max(stamp) FROM revision") > newest);
+            // The one that made the backup is another phone now, and known up to there.
+            QCOMPARE(sql(path, "SELECT latest FROM device WHERE id = '" + maker + "'"), newest);
         }
         QCOMPARE(devices.size(), std::size_t{4});
         QCOMPARE(stamps.size(), std::size_t{3});
@@ -146,6 +149,8 @@ private slots:
             restore();
             QCOMPARE(value("PRAGMA user_version"), std::to_string(allMigrations().size()));
             QCOMPARE(value("SELECT count(*) FROM sample"), sql(m_backup, "SELECT count(*) FROM sample"));
+            // Bringing it up to date was still the work of the phone that made it.
+            QCOMPARE(value("SELECT count(*) FROM count_event WHERE stamp LIKE '%before'"), std::string("0"));
             QVERIFY(!open()->yards().empty());
         }
         QVERIFY2(!names().join(' ').contains("before"), qPrintable(names().join(' ')));
