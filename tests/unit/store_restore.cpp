@@ -12,12 +12,87 @@
 
 #include <csignal>
 #include <set>
+#include <sys/ptrace.h>
+#include <sys/syscall.h>
 
 using namespace halfcup::records;
 using namespace halfcup::storetest;
 using namespace halfcup::store;
 using Trouble = StoreError::Kind;
 using Refusal = BackupError::Kind;
+
+namespace {
+
+/// Whether a call of the system may change what is on the disk.
+bool changesFiles(std::uint64_t call) {
+    switch (call) {
+#ifdef SYS_rename // not on every processor
+    case SYS_rename:
+    case SYS_unlink:
+    case SYS_open:
+#endif
+    case SYS_renameat:
+    case SYS_renameat2:
+    case SYS_unlinkat:
+    case SYS_openat:
+    case SYS_ftruncate:
+    case SYS_pwrite64:
+    case SYS_write:
+    case SYS_fsync:
+    case SYS_fdatasync:
+        return true;
+    default:
+        return false;
+    }
+}
+
+/// Runs work in a process of its own that is killed just before its nth call (from 0) that may change a file.
+/// How many such calls there were where it came to its end; -1 where it was killed; nothing where this system
+/// lets nobody watch a process.
+std::optional<int> killedAtCall(int nth, const std::function<void()>& work) {
+    constexpr int isSystemCall = SIGTRAP | 0x80;
+    constexpr int isEntry = 1; // PTRACE_SYSCALL_INFO_ENTRY of linux/ptrace.h, which cannot be included beside
+    const pid_t child = fork();
+    if (child == 0) {
+        if (ptrace(PTRACE_TRACEME, 0, nullptr, nullptr) != 0)
+            _exit(skipped);
+        raise(SIGSTOP);
+        try {
+            work();
+        } catch (const std::exception&) {
+            _exit(1);
+        }
+        _exit(0);
+    }
+    int status = 0;
+    waitpid(child, &status, 0);
+    if (!WIFSTOPPED(status) ||
+        ptrace(PTRACE_SETOPTIONS, child, nullptr, PTRACE_O_TRACESYSGOOD | PTRACE_O_EXITKILL) != 0) {
+        kill(child, SIGKILL);
+        waitpid(child, &status, 0);
+        return std::nullopt;
+    }
+    int calls = 0;
+    while (true) {
+        ptrace(PTRACE_SYSCALL, child, nullptr, nullptr);
+        waitpid(child, &status, 0);
+        if (WIFEXITED(status))
+            return WEXITSTATUS(status) == 0 ? calls : -2;
+        if (WIFSIGNALED(status))
+            return -2;
+        if (WSTOPSIG(status) != isSystemCall)
+            continue;
+        struct __ptrace_syscall_info info {};
+        ptrace(PTRACE_GET_SYSCALL_INFO, child, sizeof info, &info);
+        if (info.op != isEntry || !changesFiles(info.entry.nr) || calls++ != nth)
+            continue;
+        kill(child, SIGKILL);
+        waitpid(child, &status, 0);
+        return -1;
+    }
+}
+
+} // namespace
 
 class StoreRestoreTest : public QObject {
     Q_OBJECT
@@ -51,6 +126,29 @@ class StoreRestoreTest : public QObject {
     }
 
     static constexpr auto yardNames = "SELECT group_concat(name) FROM (SELECT name FROM yard ORDER BY name)";
+
+    /// After a restore was cut short: true where the restored database is there, whole, with the old one
+    /// aside; false where the old one is, whole; nothing where it is anything else.
+    std::optional<bool> wholeOldOrNew(const std::string& before) {
+        const std::string there = value(yardNames); // by the SQLite library alone
+        const bool isOld = there == before;
+        if ((!isOld && there != "In the backup") || value("PRAGMA integrity_check") != "ok" ||
+            (!isOld && sql(m_aside, yardNames) != before)) {
+            qWarning("there is: %s", there.c_str());
+            return std::nullopt;
+        }
+        const auto store = open();
+        if (store->integrityReport() != "ok" || store->yards().size() != (isOld ? 2U : 1U))
+            return std::nullopt;
+        return !isOld;
+    }
+
+    void startOver(const QByteArray& database) {
+        for (const QString& name : names())
+            if (name.startsWith("halfcup.db"))
+                QFile::remove(m_folder->filePath(name));
+        QVERIFY(putBytes(m_path, database));
+    }
 
 private slots:
     void init() {
@@ -264,10 +362,7 @@ private slots:
         int withLeftovers = 0;
         constexpr int runs = 80;
         for (int run = 0; run < runs; ++run) {
-            for (const QString& name : names())
-                if (name.startsWith("halfcup.db"))
-                    QVERIFY(QFile::remove(m_folder->filePath(name)));
-            QVERIFY(putBytes(m_path, databaseBefore));
+            startOver(databaseBefore);
             const pid_t child = fork();
             if (child == 0) {
                 try {
@@ -284,17 +379,9 @@ private slots:
             QVERIFY2(WIFSIGNALED(status) || WEXITSTATUS(status) == 0, "the restore itself failed");
             withLeftovers += QFile::exists(m_path + ".restoring");
 
-            const std::string there = value(yardNames); // by the SQLite library alone
-            QVERIFY2(there == before || there == "In the backup", there.c_str());
-            (there == before ? old : restored) += 1;
-            QCOMPARE(value("PRAGMA integrity_check"), std::string("ok"));
-            {
-                const auto store = open();
-                QCOMPARE(store->integrityReport(), std::string("ok"));
-                QCOMPARE(store->yards().size(), std::size_t{there == before ? 2U : 1U});
-                if (there != before) // and then the old one is whole, aside
-                    QCOMPARE(sql(m_aside, yardNames), before);
-            }
+            const auto seen = wholeOldOrNew(before);
+            QVERIFY(seen);
+            (*seen ? restored : old) += 1;
             m_host.nowMs += 1000;
             m_aside = QString::fromStdString(keptAsidePrefix(m_path.toStdString())) +
                       QDateTime::fromMSecsSinceEpoch(m_host.nowMs, Qt::UTC).toString("yyyyMMdd-HHmmss");
@@ -305,6 +392,29 @@ private slots:
         qInfo("%d runs: %d with the old database, %d with the restored one, %d cut in the middle", runs, old,
               restored, withLeftovers);
         QVERIFY(old > 0 && restored > 0 && withLeftovers > 0);
+    }
+
+    /// Killed just before each of the last hundred calls that change a file, where one takes the other's
+    /// place, and before every few of those that come first.
+    void killedBeforeEachChangeOfAFile() {
+        prepare(10);
+        const QByteArray database = bytesOf(m_path);
+        const std::string before = value(yardNames);
+        const auto all = killedAtCall(-1, [this] { restore(); });
+        if (!all)
+            QSKIP("This system does not let a test watch a process of its own.");
+        QVERIFY(*all > 100);
+        int old = 0;
+        int restored = 0;
+        for (int nth = 0; nth < *all; nth += nth < *all - 100 ? std::max(1, *all / 60) : 1) {
+            startOver(database);
+            QCOMPARE(killedAtCall(nth, [this] { restore(); }), std::optional(-1));
+            const auto seen = wholeOldOrNew(before);
+            QVERIFY2(seen, qPrintable(QStringLiteral("before call %1 of %2").arg(nth).arg(*all)));
+            (*seen ? restored : old) += 1;
+        }
+        qInfo("%d calls; %d kills left the old database, %d the restored one", *all, old, restored);
+        QVERIFY(old > 100 && restored > 0);
     }
 };
 
