@@ -23,11 +23,21 @@ void Joining::set(Kind kind, const RecordId& id, const Value& sameAs) {
     m_store.write(kind, id, {{"same_as", sameAs}});
 }
 
+/// What the builder holds in memory goes the way of the transaction.
+void Joining::inOne(const std::function<void()>& work) {
+    try {
+        m_store.inOneTransaction(work);
+    } catch (...) {
+        guarded([&] { m_store.builder().forget(); });
+        throw;
+    }
+}
+
 bool Joining::join(Kind kind, const RecordId& one, const RecordId& other) {
     if ((kind != Kind::Yard && kind != Kind::Colony) || one == other)
         return false;
     bool joined = false;
-    m_store.inOneTransaction([&] {
+    inOne([&] {
         RecordBuilder& builder = m_store.builder();
         // From the one that stands for each, so that a second join leaves the first one's link in its place.
         const RecordId first = std::min(builder.standsFor(one), builder.standsFor(other));
@@ -43,7 +53,7 @@ bool Joining::join(Kind kind, const RecordId& one, const RecordId& other) {
 
 bool Joining::separate(Kind kind, const RecordId& id) {
     bool separated = false;
-    m_store.inOneTransaction([&] {
+    inOne([&] {
         RecordBuilder& builder = m_store.builder();
         for (const Row& row : m_store.table(kind).select("WHERE same_as = ?1 OR id = ?1", {id})) {
             if (!textIn(row.fields, "same_as"))
@@ -54,6 +64,10 @@ bool Joining::separate(Kind kind, const RecordId& id) {
         builder.joinAnew();
     });
     return separated;
+}
+
+RecordId Joining::standsFor(const RecordId& id) {
+    return m_store.builder().standsFor(id);
 }
 
 std::vector<Joining::Joined> Joining::all() {

@@ -32,7 +32,11 @@ public:
     };
     [[nodiscard]] std::vector<Joined> all();
 
+    /// The record that stands for this one: itself where it was not joined.
+    [[nodiscard]] records::RecordId standsFor(const records::RecordId& id);
+
 private:
+    void inOne(const std::function<void()>& work);
     void set(records::Kind kind, const records::RecordId& id, const records::Value& sameAs);
 
     Store& m_store;

@@ -102,11 +102,11 @@ std::vector<GivenTreatment> Store::allTreatments() {
 }
 
 std::optional<YardRecords> Store::yardRecords(const RecordId& yardId) {
-    const auto kept = yard(yardId);
+    const RecordId id = m_builder->standsFor(yardId); // a joined one has nothing under its own id
+    const auto kept = yard(id);
     if (!kept)
         return std::nullopt;
-    return YardRecords{*kept, colonies(yardId), eventsOfYard(yardId), treatmentsOfYard(yardId),
-                       latestFinished(yardId)};
+    return YardRecords{*kept, colonies(id), eventsOfYard(id), treatmentsOfYard(id), latestFinished(id)};
 }
 
 void Store::save(const ScoopCount& count) {
@@ -120,15 +120,33 @@ std::vector<ScoopCount> Store::scoopCounts() {
     return counts;
 }
 
+/// Its colonies led to those that stand for them: a round names them in a text, which is kept as it is.
+Round Store::ledRound(const Row& row) {
+    Round round = roundFrom(row.id, row.fields);
+    std::vector<RecordId> led;
+    for (const RecordId& id : round.colonyIds)
+        if (const RecordId& to = m_builder->standsFor(id); std::ranges::find(led, to) == led.end())
+            led.push_back(to);
+    round.colonyIds = std::move(led);
+    return round;
+}
+
 void Store::save(const Round& round) {
-    write(Kind::Round, round.id, toFields(round));
+    inOneTransaction([&] {
+        Fields fields = toFields(round);
+        // As it was read: the names it was kept with stay, so that separating puts it back too.
+        const auto there = m_builder->anyJoined() ? table(Kind::Round).find(round.id) : std::nullopt;
+        if (there && ledRound(*there).colonyIds == round.colonyIds)
+            fields.erase("colony_ids");
+        write(Kind::Round, round.id, fields);
+    });
 }
 
 std::vector<Round> Store::roundsOf(const RecordId& yardId) {
     std::vector<Round> rounds;
     for (const Row& row : rows(
              Kind::Round, "WHERE yard_id = ? AND removed = 0 ORDER BY started_at_ms DESC, id DESC", {yardId}))
-        rounds.push_back(roundFrom(row.id, row.fields));
+        rounds.push_back(ledRound(row));
     return rounds;
 }
 

@@ -114,8 +114,10 @@ public:
 
 private:
     friend class Merge;
+    friend void becomeAnother(Store& store); // restore.cpp
     friend class MergeLog;
     friend class Joining;
+    friend class History;
     friend class Outgoing;
     struct Statements;
 
@@ -131,6 +133,7 @@ private:
     std::vector<records::ColonyEvent> eventsWhere(const std::string& rest, const records::RecordId& id);
     std::vector<records::GivenTreatment> treatmentsWhere(const std::string& rest,
                                                          const std::vector<records::Value>& values);
+    records::Round ledRound(const Row& row);
     std::vector<records::Yard> yardsWhere(const std::string& rest);
     std::vector<records::Colony> coloniesWhere(const std::string& rest, const records::RecordId& yardId);
 
