@@ -75,6 +75,8 @@ ApplicationWindow {
             return "setup/SetupPage.qml";
         case Navigator.Round:
             return "round/RoundPage.qml";
+        case Navigator.ImportTable:
+            return "import/ImportPage.qml";
         case Navigator.Sources:
             return "sources/SourcesPage.qml";
         default:

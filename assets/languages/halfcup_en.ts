@@ -253,4 +253,77 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>halfcup::touch::ImportController</name>
+    <message numerus="yes">
+        <source>Keep %n wash(es)</source>
+        <translation>
+            <numerusform>Keep %n wash</numerusform>
+            <numerusform>Keep %n washes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wash(es) kept. Taking the same table in again adds nothing.</source>
+        <translation>
+            <numerusform>%n wash kept. Taking the same table in again adds nothing.</numerusform>
+            <numerusform>%n washes kept. Taking the same table in again adds nothing.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <translation>
+            <numerusform>%1 and %n more</numerusform>
+            <numerusform>%1 and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wash(es) to keep</source>
+        <translation>
+            <numerusform>%n wash to keep</numerusform>
+            <numerusform>%n washes to keep</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wash(es) here already</source>
+        <translation>
+            <numerusform>%n wash here already</numerusform>
+            <numerusform>%n washes here already</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new yard(s)</source>
+        <translation>
+            <numerusform>%n new yard</numerusform>
+            <numerusform>%n new yards</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new colony(ies)</source>
+        <translation>
+            <numerusform>%n new colony</numerusform>
+            <numerusform>%n new colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) in question</source>
+        <translation>
+            <numerusform>%n row in question</numerusform>
+            <numerusform>%n rows in question</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s) refused</source>
+        <translation>
+            <numerusform>%n row refused</numerusform>
+            <numerusform>%n rows refused</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more row(s)</source>
+        <translation>
+            <numerusform>and %n more row</numerusform>
+            <numerusform>and %n more rows</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -43,9 +43,7 @@ std::string fromWindows1252(const std::string& bytes) {
 }
 
 bool isUtf8(const std::string& bytes) {
-    QStringDecoder decoder(QStringDecoder::Utf8, QStringDecoder::Flag::Stateless);
-    const QString text = decoder(QByteArrayView(bytes.data(), static_cast<qsizetype>(bytes.size())));
-    return !decoder.hasError() && !text.contains(QChar::ReplacementCharacter);
+    return QByteArrayView(bytes.data(), static_cast<qsizetype>(bytes.size())).isValidUtf8();
 }
 
 std::string fromUtf16(const std::string& bytes, QStringDecoder::Encoding encoding) {

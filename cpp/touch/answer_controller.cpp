@@ -255,9 +255,10 @@ void AnswerController::listDetails() {
     });
     add(tr("Method"), words::method(QString::fromStdString(m_sample.method)));
     const int shaken = static_cast<int>(m_sample.shake.shakenBeforeMs / 1000);
-    add(tr("Shaken"), m_sample.shake.interrupted
-                          ? tr("about %1, the phone's clocks disagreed").arg(words::seconds(shaken))
-                          : words::seconds(shaken));
+    if (shaken > 0 || m_sample.shake.ended) // a wash out of a table does not say
+        add(tr("Shaken"), m_sample.shake.interrupted
+                              ? tr("about %1, the phone's clocks disagreed").arg(words::seconds(shaken))
+                              : words::seconds(shaken));
     add(tr("What this leaves out"),
         tr("One jar from one frame on one day; the mites under cappings; mites carried in later."));
     m_details.setEntries(entries);

@@ -30,6 +30,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_ownScoops(services)
     , m_yards(services)
     , m_share(services)
+    , m_table(services)
     , m_setup(services)
     , m_sources(services) {
     const auto wash = [this](const QString& colonyId) { beginWash(colonyId); };
@@ -104,6 +105,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     wireTreating();
     wireStory();
     wireRound();
+    wireTable();
 
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state == Qt::ApplicationActive && m_navigator.page() == Navigator::Here)

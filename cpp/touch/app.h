@@ -8,6 +8,7 @@
 #include "touch/colony_controller.h"
 #include "touch/event_controller.h"
 #include "touch/here_controller.h"
+#include "touch/import_controller.h"
 #include "touch/lines_controller.h"
 #include "touch/messages.h"
 #include "touch/methods_controller.h"
@@ -56,6 +57,7 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::OwnScoopsController* ownScoops READ ownScoops CONSTANT)
     Q_PROPERTY(halfcup::touch::YardsController* yards READ yards CONSTANT)
     Q_PROPERTY(halfcup::touch::ShareController* share READ share CONSTANT)
+    Q_PROPERTY(halfcup::touch::ImportController* tableImport READ tableImport CONSTANT)
     Q_PROPERTY(halfcup::touch::SetupController* setup READ setup CONSTANT)
     Q_PROPERTY(halfcup::touch::SourcesController* sources READ sources CONSTANT)
 public:
@@ -84,6 +86,7 @@ public:
     OwnScoopsController* ownScoops() { return &m_ownScoops; }
     YardsController* yards() { return &m_yards; }
     ShareController* share() { return &m_share; }
+    ImportController* tableImport() { return &m_table; }
     SetupController* setup() { return &m_setup; }
     SourcesController* sources() { return &m_sources; }
 
@@ -99,6 +102,7 @@ private:
     void openTreatment(const QString& treatmentId);
     void openCheck(const QString& treatmentId);
     void openSources(const QString& topic);
+    void wireTable(); // of earlier washes
     void wireRound();
     void wireStory(); // of a colony: its events, its days, its yard's lines
 
@@ -125,6 +129,7 @@ private:
     OwnScoopsController m_ownScoops;
     YardsController m_yards;
     ShareController m_share;
+    ImportController m_table;
     SetupController m_setup;
     SourcesController m_sources;
 };

@@ -42,6 +42,7 @@ public:
         Setup,
         Sources,
         Round,
+        ImportTable,
     };
     Q_ENUM(Page)
 

@@ -29,6 +29,13 @@ PageFrame {
             text: page.share.result
         }
 
+        ChoiceRow {
+            objectName: "importTable"
+            title: qsTr("A table of earlier washes")
+            detail: qsTr("take it in from a spreadsheet")
+            onClicked: page.app.navigator.open(Navigator.ImportTable)
+        }
+
         HeadText {
             width: parent.width
             text: qsTr("Where your hives stand")

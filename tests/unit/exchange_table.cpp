@@ -72,6 +72,13 @@ private slots:
         QCOMPARE(cellOf(old, 0, 1), expected);
     }
 
+    // A letter that somebody's program could not read is a letter, not a sign of another code.
+    void theReplacementCharacterIsUtf8() {
+        const TextTable table = readTable("a,b\n1,Gr\xEF\xBF\xBD\xC3\x9F\n");
+        QCOMPARE(table.code, TextCode::Utf8);
+        QCOMPARE(readTable("a,b\n1,cut\xC3\n").code, TextCode::Windows1252);
+    }
+
     void allOfWindows1252AsPythonHasIt() {
         // Python's codec is another implementation; it leaves the five open bytes undefined.
         std::string bytes = "a,b\n";
