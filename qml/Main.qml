@@ -71,6 +71,8 @@ ApplicationWindow {
             return "scoops/OwnScoopsPage.qml";
         case Navigator.Share:
             return "share/SharePage.qml";
+        case Navigator.Backup:
+            return "backup/BackupPage.qml";
         case Navigator.Setup:
             return "setup/SetupPage.qml";
         case Navigator.Round:

@@ -326,4 +326,60 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>halfcup::touch::BackupController</name>
+    <message numerus="yes">
+        <source>%n wash(es) in no backup yet</source>
+        <translation>
+            <numerusform>%n wash in no backup yet</numerusform>
+            <numerusform>%n washes in no backup yet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Written and checked: %n wash(es), %1, %2</source>
+        <comment>size, path</comment>
+        <translation>
+            <numerusform>Written and checked: %n wash, %1, %2</numerusform>
+            <numerusform>Written and checked: %n washes, %1, %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n yard(s)</source>
+        <translation>
+            <numerusform>%n yard</numerusform>
+            <numerusform>%n yards</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies)</source>
+        <translation>
+            <numerusform>%n colony</numerusform>
+            <numerusform>%n colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wash(es)</source>
+        <translation>
+            <numerusform>%n wash</numerusform>
+            <numerusform>%n washes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n treatment(s)</source>
+        <translation>
+            <numerusform>%n treatment</numerusform>
+            <numerusform>%n treatments</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Restoring</name>
+    <message numerus="yes">
+        <source>%1 was put back: %n wash(es) are in your records now.</source>
+        <translation>
+            <numerusform>%1 was put back: %n wash is in your records now.</numerusform>
+            <numerusform>%1 was put back: %n washes are in your records now.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

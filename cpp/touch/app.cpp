@@ -30,6 +30,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_ownScoops(services)
     , m_yards(services)
     , m_share(services)
+    , m_backup(services)
     , m_table(services)
     , m_setup(services)
     , m_sources(services) {
@@ -105,6 +106,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     wireTreating();
     wireStory();
     wireRound();
+    wireBackup();
     wireTable();
 
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "touch/answer_controller.h"
+#include "touch/backup_controller.h"
 #include "touch/check_controller.h"
 #include "touch/choice_controller.h"
 #include "touch/colony_controller.h"
@@ -57,6 +58,7 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::OwnScoopsController* ownScoops READ ownScoops CONSTANT)
     Q_PROPERTY(halfcup::touch::YardsController* yards READ yards CONSTANT)
     Q_PROPERTY(halfcup::touch::ShareController* share READ share CONSTANT)
+    Q_PROPERTY(halfcup::touch::BackupController* backup READ backup CONSTANT)
     Q_PROPERTY(halfcup::touch::ImportController* tableImport READ tableImport CONSTANT)
     Q_PROPERTY(halfcup::touch::SetupController* setup READ setup CONSTANT)
     Q_PROPERTY(halfcup::touch::SourcesController* sources READ sources CONSTANT)
@@ -86,6 +88,7 @@ public:
     OwnScoopsController* ownScoops() { return &m_ownScoops; }
     YardsController* yards() { return &m_yards; }
     ShareController* share() { return &m_share; }
+    BackupController* backup() { return &m_backup; }
     ImportController* tableImport() { return &m_table; }
     SetupController* setup() { return &m_setup; }
     SourcesController* sources() { return &m_sources; }
@@ -93,6 +96,9 @@ public:
     /// Opens the newest draft that does not wait in the tray at its step; else the Here page. Before the
     /// first yard, once: what the app is not.
     void start();
+
+signals:
+    void restoreWanted(const QString& backupPath); // after the program has closed the database
 
 private:
     void beginWash(const QString& colonyId, const QString& methodId = {}); // empty: the usual one
@@ -104,6 +110,7 @@ private:
     void openSources(const QString& topic);
     void wireTable(); // of earlier washes
     void wireRound();
+    void wireBackup();
     void wireStory(); // of a colony: its events, its days, its yard's lines
 
     Services& m_services;
@@ -129,6 +136,7 @@ private:
     OwnScoopsController m_ownScoops;
     YardsController m_yards;
     ShareController m_share;
+    BackupController m_backup;
     ImportController m_table;
     SetupController m_setup;
     SourcesController m_sources;

@@ -4,6 +4,7 @@
 #include "exchange/demo_reader.h"
 #include "exchange/keep_demo.h"
 #include "touch/program.h"
+#include "touch/restoring.h"
 #include "touch/tour.h"
 #include "touch/words.h"
 
@@ -52,6 +53,11 @@ void prepareDemo(device::Platform& platform, ProgramOptions& options) {
     options.databasePath = QDir(platform.folders->data().path).filePath(QStringLiteral("demo.db"));
     for (const char* ending : {"", "-wal", "-shm"})
         QFile::remove(options.databasePath + QLatin1String(ending));
+}
+
+void loadDemo(Program& program) {
+    const records::Moment now = program.services().now();
+    exchange::keepDemo(program.store(), exchange::readDemo(exchange::builtInDemo(), {now.utcMs, now}));
 }
 
 /// Opens every page once, counts the engine's warnings, and quits.
@@ -145,18 +151,28 @@ int main(int argc, char** argv) {
             prepareDemo(platform, options);
         else if (options.databasePath.isEmpty())
             options.databasePath = QDir(folder.path).filePath(QStringLiteral("halfcup.db"));
-        Program program(platform, options);
-        if (parser.isSet(demo)) {
-            const records::Moment now = program.services().now();
-            exchange::keepDemo(program.store(),
-                               exchange::readDemo(exchange::builtInDemo(), {now.utcMs, now}));
+        QString news; // how a restore went
+        for (bool isFirst = true;; isFirst = false) {
+            QString restoreFrom;
+            {
+                Program program(platform, options);
+                if (isFirst && parser.isSet(demo))
+                    loadDemo(program);
+                if (!news.isEmpty())
+                    program.services().messages.say(news);
+                if (!program.show())
+                    return fail(QStringLiteral("The pages could not be loaded."));
+                if (parser.isSet(check))
+                    return selfTest(program);
+                QTimer::singleShot(0, &program.look(), [&] { platform.tones->prepare(); });
+                const int code = QGuiApplication::exec();
+                restoreFrom = program.restoreFrom();
+                if (restoreFrom.isEmpty())
+                    return code;
+            }
+            // The program is gone, and its hold on the database; another one opens what is there then.
+            news = putBack(restoreFrom, options.databasePath, platform);
         }
-        if (!program.show())
-            return fail(QStringLiteral("The pages could not be loaded."));
-        if (parser.isSet(check))
-            return selfTest(program);
-        QTimer::singleShot(0, &program.look(), [&] { platform.tones->prepare(); });
-        return QGuiApplication::exec();
     } catch (const store::StoreError& error) {
         const QString sentence = words::trouble(error.kind(), options.databasePath);
         fail(sentence);

@@ -39,6 +39,7 @@ public:
         CountBees,
         OwnScoops,
         Share,
+        Backup,
         Setup,
         Sources,
         Round,

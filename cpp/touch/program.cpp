@@ -72,6 +72,10 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     QObject::connect(m_settings.get(), &Settings::changed, m_look.get(), applySettings);
     Look::setInstance(m_look.get());
     m_app = std::make_unique<App>(*m_services, *m_messages);
+    QObject::connect(m_app.get(), &App::restoreWanted, m_app.get(), [this](const QString& backupPath) {
+        m_restoreFrom = backupPath;
+        QCoreApplication::exit();
+    });
 }
 
 Program::~Program() = default;

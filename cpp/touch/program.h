@@ -39,6 +39,10 @@ public:
     /// Loads the pages; the window is shown. False where the QML cannot be loaded.
     bool show();
 
+    /// The backup that the keeper asked to have put back; empty: none. The program has ended itself for it;
+    /// with it goes the database's Store, then see restoring.h.
+    [[nodiscard]] QString restoreFrom() const { return m_restoreFrom; }
+
     [[nodiscard]] App& app() { return *m_app; }
     [[nodiscard]] store::Store& store() { return *m_store; }
     [[nodiscard]] Services& services() { return *m_services; }
@@ -61,6 +65,7 @@ private:
     std::unique_ptr<QQmlApplicationEngine> m_engine; // goes before what its pages look at
     QQuickWindow* m_window = nullptr;
     QStringList m_warnings;
+    QString m_restoreFrom;
 };
 
 /// A window with one sentence, for a database that cannot be opened. Lives until the engine goes.

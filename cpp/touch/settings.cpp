@@ -111,6 +111,11 @@ void Settings::setTemperatureUnit(season::TemperatureUnit unit) {
     emit changed();
 }
 
+std::vector<std::string> Settings::ofTheHand() {
+    return {"shake_s",         "left_hand",     "dusk",         "sound",      "position_source",
+            "scoop_volume_ml", "scoop_settled", "usual_method", "fahrenheit", "read_what_this_is_not"};
+}
+
 bool Settings::readWhatThisIsNot() const {
     return integer(m_store, "read_what_this_is_not", 0) != 0;
 }

@@ -9,6 +9,9 @@
 #include <QObject>
 #include <QString>
 
+#include <string>
+#include <vector>
+
 namespace halfcup::touch {
 
 /// The keeper's settings, typed. They belong to this phone and stay on it. Reading never fails: what is
@@ -34,6 +37,9 @@ public:
     void setUsualMethod(const std::string& id);
     [[nodiscard]] season::TemperatureUnit temperatureUnit() const; // Celsius
     void setTemperatureUnit(season::TemperatureUnit unit);
+    /// The names of the settings that are this phone's or this hand's, not the records': what putting a
+    /// backup back leaves as it is.
+    [[nodiscard]] static std::vector<std::string> ofTheHand();
     [[nodiscard]] bool readWhatThisIsNot() const; // the page of the first start was seen
     void setReadWhatThisIsNot(bool read);
 

@@ -35,6 +35,16 @@ PageFrame {
                 text: page.season.result
             }
 
+            ChoiceRow {
+                objectName: "backupReminder"
+                width: parent.width
+                visible: page.app.backup.reminder !== ""
+                title: page.app.backup.reminder
+                detail: qsTr("Keep them safe")
+                ruled: false
+                onClicked: page.app.navigator.open(Navigator.Backup)
+            }
+
             MonthsStrip {
                 width: parent.width
                 season: page.season

@@ -36,6 +36,14 @@ PageFrame {
             onClicked: page.app.navigator.open(Navigator.ImportTable)
         }
 
+        ChoiceRow {
+            objectName: "keepSafe"
+            title: qsTr("Keep safe")
+            detail: page.app.backup.lastLine
+            note: page.app.backup.reminder
+            onClicked: page.app.navigator.open(Navigator.Backup)
+        }
+
         HeadText {
             width: parent.width
             text: qsTr("Where your hives stand")
