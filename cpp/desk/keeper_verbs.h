@@ -13,4 +13,8 @@ Verb demoVerb();    // loads the demo season
 Verb exportVerb();  // writes tables, a map, a calendar or a report
 Verb importVerb();  // takes in a table of earlier washes
 
+Verb backupVerb();  // one checked file
+Verb restoreVerb(); // puts it back
+Verb checkVerb();   // checks a database or a backup
+
 } // namespace halfcup::desk

@@ -57,9 +57,9 @@ double Arguments::number(const std::string& option, double low, double high, boo
 }
 
 const std::vector<Verb>& verbs() {
-    static const std::vector<Verb> all{assessVerb(), outlookVerb(), efficacyVerb(), yardVerb(),
-                                       seasonVerb(), dueVerb(),     choicesVerb(),  demoVerb(),
-                                       exportVerb(), importVerb()};
+    static const std::vector<Verb> all{
+        assessVerb(), outlookVerb(), efficacyVerb(), yardVerb(),   seasonVerb(),  dueVerb(),  choicesVerb(),
+        demoVerb(),   exportVerb(),  importVerb(),   backupVerb(), restoreVerb(), checkVerb()};
     return all;
 }
 
