@@ -283,10 +283,10 @@ private slots:
         QCOMPARE(from.plan(table).count(Fate::Here), std::size_t{12});
     }
 
-    // Field washes in a hundred thousand rows: time, said.
+    // A large office's table; the times are said, not judged.
     void manyRows() {
         std::string text = "day,yard,colony,mites,bees\n";
-        for (int i = 0; i < 20'000; ++i)
+        for (int i = 0; i < 5'000; ++i)
             text += records::toIso(records::plusDays({2015, 4, 1}, i % 3000)) + ",Yard " +
                     std::to_string(i % 7) + "," + std::to_string(i % 50) + "," + std::to_string(i % 31) +
                     "," + std::to_string(280 + i % 50) + "\n";
@@ -302,10 +302,10 @@ private slots:
         judge(records, here);
         const auto judged = timer.restart();
         keepImport(phone.store, records);
-        qInfo("20,000 rows: read %lld ms, planned %lld ms, judged %lld ms, kept %lld ms", read, planned,
+        qInfo("5,000 rows: read %lld ms, planned %lld ms, judged %lld ms, kept %lld ms", read, planned,
               judged, timer.elapsed());
-        QCOMPARE(phone.store.sampleCount(), 20'000);
-        QCOMPARE(phone.plan(table).count(Fate::Here), std::size_t{20'000});
+        QCOMPARE(phone.store.sampleCount(), 5'000);
+        QCOMPARE(phone.plan(table).count(Fate::Here), std::size_t{5'000});
     }
 };
 
