@@ -300,7 +300,7 @@ private slots:
         const QByteArray before = bytesOf(m_path);
         QVERIFY(troubleOf([&] { restore(); }) == Trouble::NotOurs);
         QVERIFY(bytesOf(m_path) == before);
-        QVERIFY(!names().join(' ').contains("restor"));
+        QVERIFY(!names().join(' ').contains("before-restore"));
     }
 
     void whileAnotherProgramHasIt() {
