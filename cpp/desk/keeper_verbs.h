@@ -10,8 +10,11 @@ namespace halfcup::desk {
 Verb dueVerb();     // what is due in all yards
 Verb choicesVerb(); // which treatment fits a colony
 Verb demoVerb();    // loads the demo season
-Verb exportVerb();  // writes tables, a map, a calendar or a report
 Verb importVerb();  // takes in a table of earlier washes
+Verb exportVerb();  // writes tables, a map, a calendar or a report
+
+Verb mergeVerb();   // takes in exchange files
+Verb folderVerb();  // exchanges through a folder
 
 Verb backupVerb();  // one checked file
 Verb restoreVerb(); // puts it back

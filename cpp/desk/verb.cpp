@@ -57,9 +57,10 @@ double Arguments::number(const std::string& option, double low, double high, boo
 }
 
 const std::vector<Verb>& verbs() {
-    static const std::vector<Verb> all{
-        assessVerb(), outlookVerb(), efficacyVerb(), yardVerb(),   seasonVerb(),  dueVerb(),  choicesVerb(),
-        demoVerb(),   exportVerb(),  importVerb(),   backupVerb(), restoreVerb(), checkVerb()};
+    static const std::vector<Verb> all{assessVerb(), outlookVerb(), efficacyVerb(), yardVerb(),
+                                       seasonVerb(), dueVerb(),     choicesVerb(),  demoVerb(),
+                                       exportVerb(), importVerb(),  mergeVerb(),    folderVerb(),
+                                       backupVerb(), restoreVerb(), checkVerb()};
     return all;
 }
 

@@ -4,6 +4,7 @@
 #include "exchange/line_sum.h"
 
 #include "records/clean_text.h"
+#include "records/moment.h"
 #include "records/revision_stamp.h"
 
 #include <algorithm>
@@ -19,7 +20,6 @@ namespace {
 constexpr int deepest = 4; // line, list of revisions, revision, its fields
 constexpr std::string_view beforeSum = R"(,"sum":")";
 constexpr std::size_t sumLength = beforeSum.size() + 8 + 2; // with the digits, the quote and the brace
-constexpr std::int64_t endOfTimeMs = std::int64_t{1} << 48; // as in a record's id
 
 /// Carried up to readLine().
 struct Trouble {
@@ -76,11 +76,12 @@ std::optional<std::int64_t> wholeIn(const json& value) {
     return value.get<std::int64_t>();
 }
 
-std::int64_t wholeMember(const json& object, const char* name, std::int64_t low, std::int64_t high) {
+std::int64_t wholeMember(const json& object, const char* name, std::int64_t low, std::int64_t high,
+                         Trouble otherwise) {
     const json* value = member(object, name);
     const auto whole = value ? wholeIn(*value) : std::nullopt;
     if (!whole || *whole < low || *whole > high)
-        throw Trouble{LineTrouble::BadCount};
+        throw otherwise;
     return *whole;
 }
 
@@ -96,14 +97,14 @@ bool isDevice(std::string_view text) {
     });
 }
 
-bool isStamp(const std::string& text) {
+bool isStamp(const std::string& text, std::int64_t latestMs) {
     const auto stamp = parseRevisionStamp(text);
-    return stamp && stamp->utcMs < endOfTimeMs && isDevice(stamp->device);
+    return stamp && stamp->utcMs <= latestMs && isDevice(stamp->device);
 }
 
-std::string stampMember(const json& object) {
+std::string stampMember(const json& object, std::int64_t latestMs) {
     std::string stamp = object.is_object() ? textMember(object, "at") : std::string();
-    if (!isStamp(stamp))
+    if (!isStamp(stamp, latestMs))
         throw Trouble{LineTrouble::BadStamp};
     return stamp;
 }
@@ -127,12 +128,12 @@ Value valueOf(const json& value, const std::string& field) {
     throw Trouble{LineTrouble::BadField, field};
 }
 
-void readRevisions(const json& list, RecordPart& part) {
+void readRevisions(const json& list, std::int64_t latestMs, RecordPart& part) {
     const auto kind = kindFrom(part.kind);
     if (!list.is_array())
         throw Trouble{LineTrouble::Damaged};
     for (const json& each : list) {
-        const std::string stamp = stampMember(each);
+        const std::string stamp = stampMember(each, latestMs);
         const json* fields = member(each, "fields");
         if (!fields || !fields->is_object())
             throw Trouble{LineTrouble::Damaged};
@@ -148,25 +149,25 @@ void readRevisions(const json& list, RecordPart& part) {
     }
 }
 
-void readCounts(const json& list, RecordPart& part) {
+void readCounts(const json& list, std::int64_t latestMs, RecordPart& part) {
     if (!list.is_array() || part.kind != nameOf(Kind::Sample))
         throw Trouble{LineTrouble::BadCount};
     for (const json& each : list) {
         StampedCount count;
-        count.stamp = stampMember(each);
+        count.stamp = stampMember(each, latestMs);
         const auto change = changeFrom(textMember(each, "change"));
         if (!change)
             throw Trouble{LineTrouble::BadCount};
         count.event.change = *change;
-        count.event.rinse = static_cast<int>(wholeMember(each, "rinse", 1, 2));
-        count.event.atUtcMs = wholeMember(each, "ms", 0, endOfTimeMs);
+        count.event.rinse = static_cast<int>(wholeMember(each, "rinse", 1, 2, {LineTrouble::BadCount}));
+        count.event.atUtcMs = wholeMember(each, "ms", 0, endOfTimeMs, {LineTrouble::BadCount});
         if (*change == CountEvent::Change::Typed)
-            count.event.typed = wholeMember(each, "typed", 0, largestCount);
+            count.event.typed = wholeMember(each, "typed", 0, largestCount, {LineTrouble::BadCount});
         part.counts.push_back(std::move(count));
     }
 }
 
-RecordPart partIn(const json& object) {
+RecordPart partIn(const json& object, std::int64_t latestMs) {
     RecordPart part;
     part.kind = textMember(object, "kind");
     part.id = textMember(object, "id");
@@ -175,34 +176,57 @@ RecordPart partIn(const json& object) {
     if (!isRecordId(part.id))
         throw Trouble{LineTrouble::BadId};
     if (const json* revisions = member(object, "revisions"))
-        readRevisions(*revisions, part);
+        readRevisions(*revisions, latestMs, part);
     if (const json* counts = member(object, "counts"))
-        readCounts(*counts, part);
+        readCounts(*counts, latestMs, part);
     return part;
 }
 
-ExchangeHeader headerIn(const json& object) {
+int versionMember(const json& object, const char* name) {
+    return static_cast<int>(wholeMember(object, name, 1, 1'000'000, {LineTrouble::BadField, name}));
+}
+
+ExchangeHeader headerIn(const json& object, std::int64_t latestMs) {
     ExchangeHeader header;
     if (textMember(object, "halfcup") != "exchange")
-        throw Trouble{LineTrouble::Damaged};
-    header.format = static_cast<int>(wholeMember(object, "format", 1, 1'000'000));
-    header.needs = static_cast<int>(wholeMember(object, "needs", 1, 1'000'000));
+        throw Trouble{LineTrouble::BadField, "halfcup"};
+    header.format = versionMember(object, "format");
+    header.needs = versionMember(object, "needs");
     header.device = textMember(object, "device");
-    header.written = cleanText(textMember(object, "written")).substr(0, 40);
+    if (!isDevice(header.device)) // it may come to name a file: no path, no dots
+        throw Trouble{LineTrouble::BadField, "device"};
+    // The rest only helps; what makes no sense in it is left out.
+    header.written = textMember(object, "written");
+    if (!parseRfc3339(header.written))
+        header.written.clear();
     if (const json* seen = member(object, "seen"); seen && seen->is_object())
         for (const auto& [device, stamp] : seen->items())
-            if (stamp.is_string() && isStamp(stamp.get<std::string>()))
+            if (isDevice(device) && stamp.is_string() && isStamp(stamp.get<std::string>(), latestMs))
                 header.seen[device] = stamp.get<std::string>();
     if (const json* counts = member(object, "counts"); counts && counts->is_object())
         for (const auto& [kind, count] : counts->items())
-            if (const auto whole = wholeIn(count); whole && isWord(kind, 40))
+            if (const auto whole = wholeIn(count); whole && *whole >= 0 && isWord(kind, 40))
                 header.counts[kind] = *whole;
     return header;
 }
 
+ExchangeEnd endIn(const json& object) {
+    ExchangeEnd end;
+    end.lines =
+        wholeMember(object, "lines", 1, std::numeric_limits<std::int64_t>::max(), {LineTrouble::Damaged});
+    end.sha256 = textMember(object, "end");
+    return end;
+}
+
 } // namespace
 
-ReadLine readLine(std::string_view line) {
+std::int64_t latestStampMs(std::int64_t nowUtcMs) {
+    constexpr std::int64_t newYear2026Ms = 1'767'225'600'000;
+    constexpr std::int64_t ahead = std::int64_t{25} * 366 * 24 * 3'600'000;
+    return std::min(std::max(nowUtcMs, newYear2026Ms), endOfTimeMs - ahead) + ahead;
+}
+
+ReadLine readLine(std::string_view line, std::int64_t latestMs) {
     ReadLine read;
     if (line.size() > longestLine) {
         read.trouble = LineTrouble::TooLong;
@@ -219,12 +243,11 @@ ReadLine readLine(std::string_view line) {
         return read;
     try {
         if (object.contains("halfcup"))
-            read.header = headerIn(object);
-        else if (const json* end = member(object, "end"))
-            read.end = ExchangeEnd{wholeMember(object, "lines", 1, std::numeric_limits<std::int64_t>::max()),
-                                   end->is_string() ? end->get<std::string>() : std::string()};
+            read.header = headerIn(object, latestMs);
+        else if (object.contains("end"))
+            read.end = endIn(object);
         else
-            read.part = partIn(object);
+            read.part = partIn(object, latestMs);
     } catch (const Trouble& trouble) {
         read.trouble = trouble.what;
         read.field = trouble.field;

@@ -14,7 +14,7 @@ class QString;
 
 namespace halfcup::exchange {
 
-/// Why nothing of a file was taken.
+/// Why a file is not taken. What a taker was handed before a disk failed has to be dropped then.
 enum class ExchangeRefusal {
     None,
     NotThere,
@@ -32,14 +32,15 @@ struct ExchangeReport {
     std::int64_t parts = 0;           // records, or parts of them, that were taken
     std::vector<DamagedLine> damaged; // at most mostDamagedNamed of them
     std::int64_t damagedCount = 0;
-    bool cut = false;        // the end is missing
-    bool incomplete = false; // lines are missing from the middle, or are in it that do not belong to it
-    ExchangeHeader header;   // the first one
+    bool cut = false;         // the end is missing
+    bool incomplete = false;  // lines are missing from the middle, or not where they were written
+    bool partlyNewer = false; // some of it is for a newer Halfcup alone, and was passed over
+    ExchangeHeader header;    // the first one
 
     static constexpr std::size_t mostDamagedNamed = 1000;
 
     [[nodiscard]] bool isWhole() const {
-        return refusal == ExchangeRefusal::None && damagedCount == 0 && !cut && !incomplete;
+        return refusal == ExchangeRefusal::None && damagedCount == 0 && !cut && !incomplete && !partlyNewer;
     }
 };
 
@@ -48,10 +49,13 @@ struct ExchangeTaker {
     std::function<void(const ExchangeHeader&)> header;
     /// False: it cannot be taken (LineTrouble::OtherKind).
     std::function<bool(const records::RecordPart&)> part;
+    std::int64_t latestMs = endOfTimeMs; // the latest time of a stamp that is believed: latestStampMs()
 };
 
 /// Reads from where the device is to its end, or to the byte before `until`. Holds one line. Every intact
-/// line is handed on, every damaged one named; a damaged first line does not spoil the rest.
+/// line is handed on, every damaged one named; a damaged first line does not spoil the rest. A byte order
+/// mark in front, CR LF for LF, empty lines and a last line without its end, as mail programs and editors
+/// make them, are taken as they were meant.
 [[nodiscard]] ExchangeReport readExchange(QIODevice& device, const ExchangeTaker& taker,
                                           std::int64_t until = largestExchangeFile);
 [[nodiscard]] ExchangeReport readExchangeFile(const QString& path, const ExchangeTaker& taker);

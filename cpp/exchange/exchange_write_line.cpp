@@ -6,7 +6,10 @@
 #include <algorithm>
 #include <charconv>
 #include <cmath>
+#include <functional>
 #include <nlohmann/json.hpp>
+#include <utility>
+#include <vector>
 
 namespace halfcup::exchange {
 
@@ -100,18 +103,33 @@ void appendCounts(std::string& line, std::span<const records::StampedCount> coun
     line += ']';
 }
 
+std::map<std::string, std::string> latestSeen(const std::map<std::string, std::string>& seen) {
+    if (seen.size() <= mostSeen)
+        return seen;
+    std::vector<std::pair<std::string, std::string>> all; // stamp, device
+    for (const auto& [device, stamp] : seen)
+        all.emplace_back(stamp, device);
+    std::ranges::sort(all, std::greater<>());
+    std::map<std::string, std::string> latest;
+    for (std::size_t i = 0; i < mostSeen; ++i)
+        latest[all[i].second] = all[i].first;
+    return latest;
+}
+
 } // namespace
 
 std::string headerLine(const ExchangeHeader& header) {
-    json object{{"halfcup", "exchange"},   {"format", header.format},   {"needs", header.needs},
-                {"device", header.device}, {"written", header.written}, {"counts", json::object()},
-                {"seen", json::object()}};
-    for (const auto& [kind, count] : header.counts)
-        object["counts"][kind] = count;
-    for (const auto& [device, stamp] : header.seen)
-        object["seen"][device] = stamp;
-    std::string line = object.dump();
-    line.pop_back();
+    std::string line(exchangeMagic);
+    line += R"(,"format":)";
+    appendNumber(line, header.format);
+    line += R"(,"needs":)";
+    appendNumber(line, header.needs);
+    line += R"(,"device":)";
+    appendText(line, header.device);
+    line += R"(,"written":)";
+    appendText(line, header.written);
+    line += R"(,"counts":)" + json(header.counts).dump();
+    line += R"(,"seen":)" + json(latestSeen(header.seen)).dump();
     appendSum(line);
     return line;
 }

@@ -4,6 +4,7 @@
 
 #include "exchange/exchange_reader.h"
 #include "exchange/exchange_writer.h"
+#include "records/clean_text.h"
 #include "records/moment.h"
 
 #include <QFileInfo>
@@ -37,13 +38,14 @@ ExchangeTaker takerFor(Merge& merge, std::string name, bool passedOn = false) {
     return {[&merge, name, passedOn](const ExchangeHeader& header) {
                 merge.from({name, header.seen, passedOn});
             },
-            [&merge](const records::RecordPart& part) { return merge.take(part); }};
+            [&merge](const records::RecordPart& part) { return merge.take(part); },
+            latestStampMs(merge.utcNowMs())};
 }
 
 /// Hands all of a file to a merge. Finish and keep it, or drop it, afterwards.
 template <typename Merge>
 ExchangeReport takeExchangeFile(Merge& merge, const QString& path) {
-    const std::string name = QFileInfo(path).fileName().toStdString();
+    const std::string name = records::cleanText(QFileInfo(path).fileName().toStdString());
     merge.from({name, {}, false}); // also where its first line is damaged
     return readExchangeFile(path, takerFor(merge, name));
 }

@@ -85,6 +85,12 @@ Merge::Known Merge::knownOf(const RecordPart& part) {
         known.all.emplace(std::pair(field, stamp), std::move(value));
     }
     m_known.tryReset();
+    if (!known.any && part.kind != nameOf(Kind::Sample)) { // acts of counting may have come before the rest
+        m_knownCounts.tryReset();
+        m_knownCounts.bind(1, part.id);
+        known.otherKind = m_knownCounts.executeStep();
+        m_knownCounts.tryReset();
+    }
     return known;
 }
 

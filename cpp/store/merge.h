@@ -42,6 +42,8 @@ public:
 
     /// For the parts that follow.
     void from(const MergeSource& source);
+    /// The phone's clock, for those who judge whether a stamp can be believed.
+    [[nodiscard]] std::int64_t utcNowMs() const { return m_store.utcNowMs(); }
     /// False, and nothing taken, where the record is known here as one of another kind.
     bool take(const records::RecordPart& part);
     /// After the last part, once.
