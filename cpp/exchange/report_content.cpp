@@ -131,8 +131,8 @@ Report buildReport(const ReportRecords& records, const ReportRequest& request,
     if (holdsDemo(records))
         made.mark = ReportText::tr("DEMO: holds invented data");
     report::addYards(making);
-    report::addTreatments(making);
     report::addCautions(making);
+    report::addTreatments(making);
     report::addWashes(making);
     report::addOtherCounts(making);
     report::addEvents(making);

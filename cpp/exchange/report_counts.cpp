@@ -39,14 +39,14 @@ QString beesOf(const records::Sample& sample) {
 void addWashes(const Making& making) {
     making.blocks.emplace_back(ReportHeading{ReportText::tr("Mite washes")});
     ReportTable table;
-    table.columns = {{ReportText::tr("Day"), 12},
-                     {ReportText::tr("Colony"), making.manyYards() ? 18.0 : 11.0},
+    table.columns = {{ReportText::tr("Day"), 16},
+                     {ReportText::tr("Colony"), making.manyYards() ? 20.0 : 11.0},
                      {ReportText::tr("What it means"), 17},
                      {ReportText::tr("Load per 100 bees (90 % range)"), 19},
-                     {ReportText::tr("Chance over the line"), 11, true},
+                     {ReportText::tr("Chance over the line"), 13, true},
                      {ReportText::tr("Mites"), 7, true},
                      {ReportText::tr("Bees"), 7, true},
-                     {ReportText::tr("Line"), 10},
+                     {ReportText::tr("Line"), 9},
                      {ReportText::tr("Method"), 15}};
     table.nothing = ReportText::tr("No colony was washed in this period.");
     for (const records::Sample& sample : making.records.samples) {
@@ -70,8 +70,8 @@ void addWashes(const Making& making) {
 
 void addOtherCounts(const Making& making) {
     ReportTable table;
-    table.columns = {{ReportText::tr("Day"), 12},
-                     {ReportText::tr("Colony"), making.manyYards() ? 18.0 : 11.0},
+    table.columns = {{ReportText::tr("Day"), 16},
+                     {ReportText::tr("Colony"), making.manyYards() ? 20.0 : 11.0},
                      {ReportText::tr("Method"), 16},
                      {ReportText::tr("Found"), 10, true},
                      {ReportText::tr("Figure (90 % range)"), 24},
@@ -100,7 +100,7 @@ void addOtherCounts(const Making& making) {
 void addEvents(const Making& making) {
     making.blocks.emplace_back(ReportHeading{ReportText::tr("What happened")});
     ReportTable table;
-    table.columns = {{ReportText::tr("Day"), 12},
+    table.columns = {{ReportText::tr("Day"), 16},
                      {ReportText::tr("Colony"), making.manyYards() ? 24.0 : 14.0},
                      {ReportText::tr("What"), 60}};
     table.nothing = ReportText::tr("Nothing else was written down for this period.");
