@@ -46,7 +46,7 @@ QString PlanController::title() const {
     case Reading:
         return tr("Reading…");
     case Plan:
-        return tr("This would be taken in");
+        return tr("What it brings");
     case Done:
         break;
     }
@@ -215,7 +215,8 @@ void PlanController::listPlan() {
         const QString held = plan::heldRecords(m_report.header.counts);
         m_writtenLine = plan::writtenLine(m_services, m_report.header, ownDevice);
         if (!held.isEmpty())
-            m_writtenLine += u' ' + tr("That phone held %1.", "3 yards, 17 colonies, 85 washes").arg(held);
+            m_writtenLine +=
+                u' ' + tr("It held %1.", "that phone; 3 yards, 17 colonies, 85 washes").arg(held);
         m_items.setEntries(plan::items(m_services, m_plan));
     });
 }

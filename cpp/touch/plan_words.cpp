@@ -71,31 +71,32 @@ QString changeNote(Change change) {
     return {};
 }
 
-QString colonyName(const store::MergeItem& item) {
-    return item.colony.empty() ? PlanWords::tr("a colony that is not known here yet")
-                               : PlanWords::tr("colony %1").arg(clean(item.colony));
+/// Whether it belongs to a colony and that has not come yet: it waits, and shows nowhere else.
+bool waitsForItsColony(const store::MergeItem& item) {
+    return item.colony.empty() &&
+           (item.kind == Kind::Sample || item.kind == Kind::Event || item.kind == Kind::Treated);
 }
 
-QString title(Services& services, const store::MergeItem& item) {
+QString whatItIs(Services& services, const store::MergeItem& item) {
     switch (item.kind) {
     case Kind::Yard:
         return item.yard.empty() ? PlanWords::tr("A yard") : PlanWords::tr("Yard %1").arg(clean(item.yard));
     case Kind::Colony:
-        return story::capitalised(colonyName(item));
+        return item.colony.empty() ? PlanWords::tr("A colony")
+                                   : PlanWords::tr("Colony %1").arg(clean(item.colony));
     case Kind::Sample:
-        return PlanWords::tr("%1, %2", "method, colony")
-            .arg(story::capitalised(words::method(clean(item.word))), colonyName(item));
+        return item.word.empty() ? PlanWords::tr("A wash")
+                                 : story::capitalised(words::method(clean(item.word)));
     case Kind::Event: {
         const auto kind = records::eventKindFrom(item.word);
-        return PlanWords::tr("%1, %2", "what happened, colony")
-            .arg(kind ? story::kindName(*kind) : PlanWords::tr("Something happened"), colonyName(item));
+        return kind ? story::kindName(*kind) : PlanWords::tr("An event");
     }
     case Kind::Treatment:
-        return PlanWords::tr("Treatment: %1")
-            .arg(item.word.empty() ? PlanWords::tr("not known yet")
-                                   : clean(story::substanceName(services, item.word).toStdString()));
+        return item.word.empty() ? PlanWords::tr("A treatment")
+                                 : PlanWords::tr("Treatment: %1")
+                                       .arg(clean(story::substanceName(services, item.word).toStdString()));
     case Kind::Treated:
-        return PlanWords::tr("A treatment of %1", "of colony 7").arg(colonyName(item));
+        return PlanWords::tr("A treatment given");
     case Kind::ScoopCount:
         return PlanWords::tr("A counted scoop");
     case Kind::Round:
@@ -104,8 +105,17 @@ QString title(Services& services, const store::MergeItem& item) {
     return PlanWords::tr("A yard round");
 }
 
+QString title(Services& services, const store::MergeItem& item) {
+    const QString what = whatItIs(services, item);
+    if (item.kind == Kind::Yard || item.kind == Kind::Colony || item.colony.empty())
+        return what;
+    return PlanWords::tr("%1, colony %2", "what it is, of which colony").arg(what, clean(item.colony));
+}
+
 QString detail(const Services& services, const store::MergeItem& item) {
     QStringList parts;
+    if (waitsForItsColony(item))
+        parts.append(PlanWords::tr("waits for its colony"));
     if (item.kind != Kind::Yard && !item.yard.empty())
         parts.append(clean(item.yard));
     if (const auto day = records::parseIsoDate(item.day))

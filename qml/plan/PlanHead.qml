@@ -27,6 +27,19 @@ Column {
         font.bold: true
     }
 
+    QuietText {
+        objectName: "fileName"
+        width: parent.width
+        text: root.plan.fileName
+        wrapMode: Text.WrapAtWordBoundaryOrAnywhere
+    }
+
+    QuietText {
+        objectName: "writtenLine"
+        width: parent.width
+        text: root.plan.writtenLine
+    }
+
     CautionList {
         objectName: "troubles"
         width: parent.width
@@ -51,18 +64,5 @@ Column {
         objectName: "remarks"
         width: parent.width
         sentences: root.plan.remarks
-    }
-
-    QuietText {
-        objectName: "fileName"
-        width: parent.width
-        text: root.plan.fileName
-        wrapMode: Text.WrapAtWordBoundaryOrAnywhere
-    }
-
-    QuietText {
-        objectName: "writtenLine"
-        width: parent.width
-        text: root.plan.writtenLine
     }
 }
