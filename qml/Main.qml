@@ -73,6 +73,8 @@ ApplicationWindow {
             return "share/SharePage.qml";
         case Navigator.Backup:
             return "backup/BackupPage.qml";
+        case Navigator.Export:
+            return "export/ExportPage.qml";
         case Navigator.Setup:
             return "setup/SetupPage.qml";
         case Navigator.Round:

@@ -40,11 +40,49 @@
             <numerusform>%n washes to hand on</numerusform>
         </translation>
     </message>
+</context>
+<context>
+    <name>halfcup::touch::ExportController</name>
     <message numerus="yes">
-        <source>%n wash(es) written to %1</source>
+        <source>%n wash(es)</source>
         <translation>
-            <numerusform>%n wash written to %1</numerusform>
-            <numerusform>%n washes written to %1</numerusform>
+            <numerusform>%n wash</numerusform>
+            <numerusform>%n washes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n touch(es) of counting</source>
+        <translation>
+            <numerusform>%n touch of counting</numerusform>
+            <numerusform>%n touches of counting</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s), one a treatment and colony</source>
+        <translation>
+            <numerusform>%n row, one a treatment and colony</numerusform>
+            <numerusform>%n rows, one a treatment and colony</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s)</source>
+        <translation>
+            <numerusform>%n place</numerusform>
+            <numerusform>%n places</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n date(s)</source>
+        <translation>
+            <numerusform>%n date</numerusform>
+            <numerusform>%n dates</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Report of %n page(s)</source>
+        <translation>
+            <numerusform>Report of %n page</numerusform>
+            <numerusform>Report of %n pages</numerusform>
         </translation>
     </message>
 </context>

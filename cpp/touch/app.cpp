@@ -142,6 +142,9 @@ App::App(Services& services, Messages& messages, QObject* parent)
         case Navigator::Share:
             m_share.refresh();
             break;
+        case Navigator::Export:
+            m_share.people()->show(m_here.yardId());
+            break;
         default:
             break;
         }

@@ -39,6 +39,7 @@ public:
         CountBees,
         OwnScoops,
         Share,
+        Export,
         Backup,
         Setup,
         Sources,

@@ -2,9 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/season_controller.h"
 
-#include "exchange/calendar.h"
 #include "season/bee_year.h"
 #include "touch/export_file.h"
+#include "touch/season_calendar.h"
 #include "touch/words.h"
 
 #include <QLocale>
@@ -29,29 +29,6 @@ QString keyOf(const SeasonDate& date, const records::YardRecords& yard) {
     return yardKey + QString::fromStdString(yard.yard.id);
 }
 
-/// Days before, for an alarm of a calendar [own choice].
-std::optional<int> alarmOf(DateKind kind) {
-    switch (kind) {
-    case DateKind::RemovalDue:
-    case DateKind::CheckWash:
-    case DateKind::WashDue:
-        return 1;
-    case DateKind::TurnDate:
-        return 14;
-    case DateKind::HoneyFrom:
-    case DateKind::TreatmentEnds:
-        break;
-    }
-    return std::nullopt;
-}
-
-QString listed(const std::vector<std::string>& labels) {
-    QStringList list;
-    for (const std::string& label : labels)
-        list.append(QString::fromStdString(label));
-    return list.join(QStringLiteral(", "));
-}
-
 QString monthHeading(const records::Date& day) {
     return SeasonController::tr("%1 %2", "month and year")
         .arg(QLocale().standaloneMonthName(day.month))
@@ -73,15 +50,6 @@ QString SeasonController::summary() const {
 QString SeasonController::pictureSpoken() const {
     return tr("Twelve months from %1: %n treatment(s).", nullptr, static_cast<int>(m_picture.courses.size()))
         .arg(monthHeading(m_picture.first));
-}
-
-QString SeasonController::placeOf(const SeasonDate& date) const {
-    const QString yard = QString::fromStdString(m_yards[date.yard].yard.name);
-    if (date.colonyLabels.empty())
-        return yard;
-    if (date.colonyLabels.size() == 1)
-        return tr("%1, colony %2", "yard, label").arg(yard, listed(date.colonyLabels));
-    return tr("%1, colonies %2", "yard, labels").arg(yard, listed(date.colonyLabels));
 }
 
 void SeasonController::refresh() {
@@ -126,7 +94,7 @@ void SeasonController::listDates() {
         ChoiceListModel::Entry entry;
         entry.key = keyOf(*date, m_yards[date->yard]);
         entry.title = m_services.say(date->phrase);
-        entry.detail = placeOf(*date);
+        entry.detail = placeOf(*date, m_yards);
         entry.note =
             date->late ? tr("%1, %2 late", "day, number of days")
                              .arg(words::day(date->day), words::days(records::daysBetween(date->day, today)))
@@ -176,33 +144,14 @@ void SeasonController::open(const QString& key) {
 }
 
 bool SeasonController::writeCalendar() {
-    std::vector<exchange::CalendarEntry> entries;
-    const records::Date today = m_services.today();
-    for (const SeasonDate& date : m_dates) {
-        exchange::CalendarEntry entry;
-        entry.key = date.key;
-        // What is late is to be done now: a day that has passed rings nobody.
-        entry.day = std::max(date.day, today);
-        const QString what = m_services.say(date.phrase);
-        entry.summary = tr("%1 (%2)", "what, where").arg(what, placeOf(date)).toStdString();
-        if (date.late)
-            entry.description = tr("Late: it was due on %1.").arg(words::dayAndYear(date.day)).toStdString();
-        entry.place = m_yards[date.yard].yard.name;
-        if (m_yards[date.yard].yard.demo)
-            entry.summary = tr("Demo: %1").arg(QString::fromStdString(entry.summary)).toStdString();
-        entry.alarmDaysBefore = alarmOf(date.kind);
-        entries.push_back(std::move(entry));
-    }
-    const std::string text =
-        exchange::calendarText(entries, tr("Halfcup").toStdString(), m_services.now().utcMs);
-    const QString name =
-        tr("halfcup-season-%1.ics", "file name").arg(QString::fromStdString(records::toIso(today)));
+    const std::string text = seasonCalendar(m_services, m_yards, m_dates);
+    const QString name = calendarFileName(m_services.today());
     const Exported written = writeExport(m_services, name, text);
     m_failed = written.failed;
     m_result =
         written.failed
             ? written.sentence
-            : tr("%n date(s) written to %1", nullptr, static_cast<int>(entries.size())).arg(written.path);
+            : tr("%n date(s) written to %1", nullptr, static_cast<int>(m_dates.size())).arg(written.path);
     emit changed();
     return !m_failed;
 }

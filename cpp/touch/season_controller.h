@@ -53,7 +53,6 @@ signals:
 private:
     void listDates();
     void drawMonths();
-    QString placeOf(const season::SeasonDate& date) const;
 
     Services& m_services;
     std::vector<records::YardRecords> m_yards;

@@ -211,10 +211,13 @@ void playAt(const QSize& size, const QDir& folder, const QString& databasePath, 
     walk(guide);
     treat(running, guide);
     lookAround(running, guide);
-    if (!csvPath.isEmpty() && !running.app().share()->writeSamples(csvPath))
-        throw std::runtime_error(running.app().share()->result().toStdString());
-    if (!csvPath.isEmpty())
+    if (!csvPath.isEmpty()) {
+        running.app().navigator()->open(Navigator::Export);
+        ExportController* const people = running.app().share()->people();
+        if (!people->writeTo(csvPath))
+            throw std::runtime_error(people->result().toStdString());
         guide.picture(QStringLiteral("shared"));
+    }
     if (!running.qmlWarnings().isEmpty())
         throw std::runtime_error("A page complains: " + running.qmlWarnings().first().toStdString());
 }

@@ -53,6 +53,7 @@ Column {
 
     QuietText {
         width: parent.width
+        visible: root.note !== ""
         text: root.note
     }
 }

@@ -44,33 +44,11 @@ PageFrame {
             onClicked: page.app.navigator.open(Navigator.Backup)
         }
 
-        HeadText {
-            width: parent.width
-            text: qsTr("Where your hives stand")
-        }
-
         ChoiceRow {
-            objectName: "blurred"
-            pickable: true
-            title: qsTr("Blurred")
-            detail: qsTr("to about 1 km")
-            chosen: !page.share.exact
-            onClicked: page.share.exact = false
-        }
-
-        ChoiceRow {
-            objectName: "exact"
-            pickable: true
-            title: qsTr("Exact")
-            detail: qsTr("this time only")
-            chosen: page.share.exact
-            ruled: false
-            onClicked: page.share.exact = true
-        }
-
-        QuietText {
-            width: parent.width
-            text: page.share.positionsLine
+            objectName: "forPeople"
+            title: qsTr("For people")
+            detail: qsTr("tables, a map, a calendar, a report")
+            onClicked: page.app.navigator.open(Navigator.Export)
         }
     }
 
@@ -86,9 +64,9 @@ PageFrame {
             objectName: "mainAction"
             width: parent.width
             focus: true
-            text: qsTr("Write the washes")
-            detail: qsTr("a table (CSV) for any spreadsheet")
-            onClicked: page.share.exportSamples()
+            text: qsTr("For people")
+            detail: qsTr("tables, a map, a calendar, a report")
+            onClicked: page.app.navigator.open(Navigator.Export)
         }
     ]
 }

@@ -147,7 +147,8 @@ const std::vector<Screen>& allScreens() {
          }},
         {"shared", S::Demo, 1,
          [](S& s) {
-             return press(s, {"season", "corner", "exact", "mainAction"}) && at(s, "result");
+             return press(s, {"season", "corner", "forPeople", "positionsSecond", "mainAction"}) &&
+                    at(s, "result");
          }},
         {"share, nothing", S::Nothing, 1, [](S& s) { return open(s, Navigator::Share); }},
         {"setup", S::Demo, 1, [](S& s) { return press(s, {"corner"}) && at(s, "setupPage"); }},
