@@ -71,6 +71,8 @@ ApplicationWindow {
             return "scoops/OwnScoopsPage.qml";
         case Navigator.Share:
             return "share/SharePage.qml";
+        case Navigator.Plan:
+            return "plan/PlanPage.qml";
         case Navigator.Backup:
             return "backup/BackupPage.qml";
         case Navigator.Export:

@@ -420,4 +420,133 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>PlanWords</name>
+    <message numerus="yes">
+        <source>%n record(s) new or changed. Nothing of yours is lost.</source>
+        <translation>
+            <numerusform>%n record new or changed. Nothing of yours is lost.</numerusform>
+            <numerusform>%n records new or changed. Nothing of yours is lost.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n yard(s)</source>
+        <translation>
+            <numerusform>%n yard</numerusform>
+            <numerusform>%n yards</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies)</source>
+        <translation>
+            <numerusform>%n colony</numerusform>
+            <numerusform>%n colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wash(es)</source>
+        <translation>
+            <numerusform>%n wash</numerusform>
+            <numerusform>%n washes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n event(s)</source>
+        <translation>
+            <numerusform>%n event</numerusform>
+            <numerusform>%n events</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n treatment(s)</source>
+        <translation>
+            <numerusform>%n treatment</numerusform>
+            <numerusform>%n treatments</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n treated colony(ies)</source>
+        <translation>
+            <numerusform>%n treated colony</numerusform>
+            <numerusform>%n treated colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n counted scoop(s)</source>
+        <translation>
+            <numerusform>%n counted scoop</numerusform>
+            <numerusform>%n counted scoops</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n yard round(s)</source>
+        <translation>
+            <numerusform>%n yard round</numerusform>
+            <numerusform>%n yard rounds</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n other field(s)</source>
+        <translation>
+            <numerusform>and %n other field</numerusform>
+            <numerusform>and %n other fields</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more line(s) are damaged and were left out.</source>
+        <translation>
+            <numerusform>%n more line is damaged and was left out.</numerusform>
+            <numerusform>%n more lines are damaged and were left out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) of a kind that this version does not know: a newer Halfcup wrote them. They are kept and passed on.</source>
+        <translation>
+            <numerusform>%n record of a kind that this version does not know: a newer Halfcup wrote it. It is kept and passed on.</numerusform>
+            <numerusform>%n records of a kind that this version does not know: a newer Halfcup wrote them. They are kept and passed on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) wait for what they belong to. They show as soon as a file brings it.</source>
+        <translation>
+            <numerusform>%n record waits for what it belongs to. It shows as soon as a file brings that.</numerusform>
+            <numerusform>%n records wait for what they belong to. They show as soon as a file brings it.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more are not listed one by one.</source>
+        <translation>
+            <numerusform>%n more is not listed.</numerusform>
+            <numerusform>%n more are not listed one by one.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::PlanController</name>
+    <message numerus="yes">
+        <source>%1, %n record(s)</source>
+        <comment>a file</comment>
+        <translation>
+            <numerusform>%1, %n record</numerusform>
+            <numerusform>%1, %n records</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) taken in. Taking the same file in again changes nothing.</source>
+        <translation>
+            <numerusform>%n record taken in. Taking the same file in again changes nothing.</numerusform>
+            <numerusform>%n records taken in. Taking the same file in again changes nothing.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::App</name>
+    <message numerus="yes">
+        <source>%n files were opened at once. Open them one after the other, so that you see what is in each.</source>
+        <translation>
+            <numerusform>%n file was opened.</numerusform>
+            <numerusform>%n files were opened at once. Open them one after the other, so that you see what is in each.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

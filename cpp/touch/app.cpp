@@ -106,6 +106,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     wireTreating();
     wireStory();
     wireRound();
+    wirePlan();
     wireBackup();
     wireTable();
 

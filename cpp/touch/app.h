@@ -96,6 +96,8 @@ public:
     /// Opens the newest draft that does not wait in the tray at its step; else the Here page. Before the
     /// first yard, once: what the app is not.
     void start();
+    /// Files that were opened with the program: the page for the first, or a sentence.
+    void openFiles(const QStringList& paths);
 
 signals:
     void restoreWanted(const QString& backupPath); // after the program has closed the database
@@ -110,6 +112,7 @@ private:
     void openSources(const QString& topic);
     void wireTable(); // of earlier washes
     void wireRound();
+    void wirePlan();
     void wireBackup();
     void wireStory(); // of a colony: its events, its days, its yard's lines
 

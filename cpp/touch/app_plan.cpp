@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Halfcup developers
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/app.h"
+#include "touch/plan_words.h"
 
 #include <QEvent>
 #include <QFileInfo>
@@ -45,10 +46,7 @@ void App::wirePlan() {
         if (!m_services.settings.readWhatThisIsNot())
             m_navigator.open(Navigator::FirstStart);
     });
-    connect(plan, &PlanController::recordsChanged, this, [this] {
-        m_here.refresh();
-        m_same.refresh(); // what came may be there twice now
-    });
+    connect(plan, &PlanController::recordsChanged, this, [this] { m_here.refresh(); });
     connect(&m_share, &ShareController::takeInWanted, this, [this, plan] {
         plan->begin();
         m_navigator.open(Navigator::Plan);
@@ -80,11 +78,15 @@ void App::openFiles(const QStringList& paths) {
     if (ending == QLatin1String("halfcup")) {
         m_navigator.open(Navigator::Plan);
         m_share.plan()->openFile(path);
+    } else if (ending == QLatin1String("csv") || ending == QLatin1String("tsv") ||
+               ending == QLatin1String("txt")) {
+        m_navigator.open(Navigator::ImportTable); // begins anew, then the file
+        m_table.openFile(path);
     } else {
         m_messages.say(
             tr("%1 is none of the files that Halfcup takes in: .halfcup from another phone, .csv or "
                ".txt with a table of washes. Nothing was changed.")
-                .arg(QFileInfo(path).fileName()));
+                .arg(plan::shownName(path)));
     }
 }
 

@@ -110,6 +110,10 @@ int main(int argc, char** argv) {
     const QCommandLineOption check(QStringLiteral("self-test"),
                                    QStringLiteral("Open every page, count warnings, quit."));
     parser.addOptions({database, demo, tour, size, dpi, position, at, check});
+    parser.addPositionalArgument(QStringLiteral("file"),
+                                 QStringLiteral("What to take in: a file from another phone (.halfcup), or a "
+                                                "table of earlier washes (.csv)."),
+                                 QStringLiteral("[file]"));
     parser.process(application);
 
     prepareQuick();
@@ -164,6 +168,8 @@ int main(int argc, char** argv) {
                     return fail(QStringLiteral("The pages could not be loaded."));
                 if (parser.isSet(check))
                     return selfTest(program);
+                if (isFirst)
+                    program.app().openFiles(parser.positionalArguments());
                 QTimer::singleShot(0, &program.look(), [&] { platform.tones->prepare(); });
                 const int code = QGuiApplication::exec();
                 restoreFrom = program.restoreFrom();

@@ -39,6 +39,7 @@ public:
         CountBees,
         OwnScoops,
         Share,
+        Plan,
         Export,
         Backup,
         Setup,

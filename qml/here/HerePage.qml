@@ -15,6 +15,7 @@ PageFrame {
     readonly property bool atYard: page.here.view === HereController.AtYard
     readonly property bool noYards: page.here.view === HereController.NoYards
     readonly property bool asking: page.here.view === HereController.Asking
+    readonly property bool roomForThree: page.width >= 3 * Look.touchHeight + 2 * Look.gap + 2 * Look.margin
 
     objectName: "herePage"
     hasBack: false
@@ -71,6 +72,13 @@ PageFrame {
                 visible: page.atYard
                 text: qsTr("Season")
                 onClicked: page.app.navigator.open(Navigator.Season)
+            }
+
+            SideButton {
+                objectName: "share"
+                visible: page.roomForThree || page.noYards
+                text: qsTr("Share")
+                onClicked: page.app.navigator.open(Navigator.Share)
             }
 
             SideButton {

@@ -6,7 +6,7 @@ import QtQuick
 import Halfcup
 import Halfcup.Touch
 
-// What leaves the phone, and the demo that comes in.
+// What leaves the phone and what comes in: all of it for another phone, files for people, backups, the demo.
 PageFrame {
     id: page
 
@@ -29,6 +29,37 @@ PageFrame {
             text: page.share.result
         }
 
+        SideButton {
+            objectName: "showWritten"
+            width: parent.width
+            visible: page.share.canShowWritten
+            text: qsTr("Show it in its folder")
+            onClicked: page.share.showWritten()
+        }
+
+        ChoiceRow {
+            objectName: "takeIn"
+            title: qsTr("Take in a file")
+            detail: qsTr("from another phone; you see first what it brings")
+            onClicked: page.share.takeIn()
+        }
+
+        ChoiceRow {
+            objectName: "lastTaken"
+            visible: page.share.plan.lastLine !== ""
+            title: qsTr("Last taken in")
+            detail: page.share.plan.lastLine
+            note: page.share.plan.lastNote
+            onClicked: page.share.openLastTaken()
+        }
+
+        ChoiceRow {
+            objectName: "forPeople"
+            title: qsTr("For people")
+            detail: qsTr("tables, a map, a calendar, a report")
+            onClicked: page.app.navigator.open(Navigator.Export)
+        }
+
         ChoiceRow {
             objectName: "importTable"
             title: qsTr("A table of earlier washes")
@@ -45,28 +76,27 @@ PageFrame {
         }
 
         ChoiceRow {
-            objectName: "forPeople"
-            title: qsTr("For people")
-            detail: qsTr("tables, a map, a calendar, a report")
-            onClicked: page.app.navigator.open(Navigator.Export)
+            objectName: "loadDemo"
+            visible: !page.share.demoLoaded
+            title: qsTr("Load the demo")
+            detail: qsTr("two invented yards to try things on")
+            ruled: false
+            onClicked: page.share.loadDemo()
+        }
+
+        QuietText {
+            objectName: "markLine"
+            width: parent.width
+            text: page.share.markLine
         }
     }
 
-    actions: [
-        SideButton {
-            objectName: "loadDemo"
-            width: parent.width
-            visible: !page.share.demoLoaded
-            text: qsTr("Load the demo")
-            onClicked: page.share.loadDemo()
-        },
-        MainButton {
-            objectName: "mainAction"
-            width: parent.width
-            focus: true
-            text: qsTr("For people")
-            detail: qsTr("tables, a map, a calendar, a report")
-            onClicked: page.app.navigator.open(Navigator.Export)
-        }
-    ]
+    actions: MainButton {
+        objectName: "mainAction"
+        width: parent.width
+        focus: true
+        text: qsTr("Write everything for another phone")
+        detail: qsTr("whoever gets it knows where your hives stand")
+        onClicked: page.share.writeEverything()
+    }
 }

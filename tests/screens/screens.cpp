@@ -270,6 +270,7 @@ const std::vector<Screen>& allScreens() {
         list.insert(list.end(), seasonScreens().begin(), seasonScreens().end());
         list.insert(list.end(), methodScreens().begin(), methodScreens().end());
         list.insert(list.end(), storyScreens().begin(), storyScreens().end());
+        list.insert(list.end(), planScreens().begin(), planScreens().end());
         return list;
     }();
     return all;

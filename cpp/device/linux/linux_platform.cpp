@@ -7,8 +7,8 @@
 #include "device/any/system_random.h"
 #include "device/linux/boot_clock.h"
 #include "device/linux/feedback_vibration.h"
-#include "device/linux/screen_saver_keep_awake.h"
 #include "device/linux/portal_file_handover.h"
+#include "device/linux/screen_saver_keep_awake.h"
 #include "device/linux/session_bus.h"
 #include "device/platform.h"
 
