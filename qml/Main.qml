@@ -83,6 +83,10 @@ ApplicationWindow {
             return "round/RoundPage.qml";
         case Navigator.ImportTable:
             return "import/ImportPage.qml";
+        case Navigator.Same:
+            return "same/SamePage.qml";
+        case Navigator.History:
+            return "history/HistoryPage.qml";
         case Navigator.Sources:
             return "sources/SourcesPage.qml";
         default:

@@ -549,4 +549,28 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>halfcup::touch::SameController</name>
+    <message numerus="yes">
+        <source>%n pair(s) may be the same</source>
+        <translation>
+            <numerusform>%n pair may be the same</numerusform>
+            <numerusform>%n pairs may be the same</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wash(es)</source>
+        <translation>
+            <numerusform>%n wash</numerusform>
+            <numerusform>%n washes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies)</source>
+        <translation>
+            <numerusform>%n colony</numerusform>
+            <numerusform>%n colonies</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -29,6 +29,8 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_check(services)
     , m_ownScoops(services)
     , m_yards(services)
+    , m_same(services)
+    , m_history(services)
     , m_share(services)
     , m_backup(services)
     , m_table(services)
@@ -106,6 +108,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     wireTreating();
     wireStory();
     wireRound();
+    wireSame();
     wirePlan();
     wireBackup();
     wireTable();

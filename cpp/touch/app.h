@@ -2,32 +2,14 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include "touch/answer_controller.h"
 #include "touch/backup_controller.h"
-#include "touch/check_controller.h"
-#include "touch/choice_controller.h"
-#include "touch/colony_controller.h"
-#include "touch/event_controller.h"
-#include "touch/here_controller.h"
+#include "touch/controllers.h"
 #include "touch/import_controller.h"
-#include "touch/lines_controller.h"
 #include "touch/messages.h"
-#include "touch/methods_controller.h"
 #include "touch/navigator.h"
-#include "touch/on_day_controller.h"
-#include "touch/other_answer_controller.h"
-#include "touch/own_scoops_controller.h"
-#include "touch/round_controller.h"
 #include "touch/season_controller.h"
 #include "touch/setup_controller.h"
 #include "touch/share_controller.h"
-#include "touch/situation_controller.h"
-#include "touch/sources_controller.h"
-#include "touch/tray_controller.h"
-#include "touch/treat_controller.h"
-#include "touch/treatment_controller.h"
-#include "touch/wash_controller.h"
-#include "touch/yards_controller.h"
 
 namespace halfcup::touch {
 
@@ -57,6 +39,8 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::CheckController* check READ check CONSTANT)
     Q_PROPERTY(halfcup::touch::OwnScoopsController* ownScoops READ ownScoops CONSTANT)
     Q_PROPERTY(halfcup::touch::YardsController* yards READ yards CONSTANT)
+    Q_PROPERTY(halfcup::touch::SameController* same READ same CONSTANT)
+    Q_PROPERTY(halfcup::touch::HistoryController* history READ history CONSTANT)
     Q_PROPERTY(halfcup::touch::ShareController* share READ share CONSTANT)
     Q_PROPERTY(halfcup::touch::BackupController* backup READ backup CONSTANT)
     Q_PROPERTY(halfcup::touch::ImportController* tableImport READ tableImport CONSTANT)
@@ -87,6 +71,8 @@ public:
     CheckController* check() { return &m_check; }
     OwnScoopsController* ownScoops() { return &m_ownScoops; }
     YardsController* yards() { return &m_yards; }
+    SameController* same() { return &m_same; }
+    HistoryController* history() { return &m_history; }
     ShareController* share() { return &m_share; }
     BackupController* backup() { return &m_backup; }
     ImportController* tableImport() { return &m_table; }
@@ -112,6 +98,7 @@ private:
     void openSources(const QString& topic);
     void wireTable(); // of earlier washes
     void wireRound();
+    void wireSame();
     void wirePlan();
     void wireBackup();
     void wireStory(); // of a colony: its events, its days, its yard's lines
@@ -138,6 +125,8 @@ private:
     CheckController m_check;
     OwnScoopsController m_ownScoops;
     YardsController m_yards;
+    SameController m_same;
+    HistoryController m_history;
     ShareController m_share;
     BackupController m_backup;
     ImportController m_table;

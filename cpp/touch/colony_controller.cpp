@@ -127,6 +127,10 @@ void ColonyController::openDay() {
     emit dayWanted(colonyId());
 }
 
+void ColonyController::openHistory() {
+    emit historyWanted(colonyId());
+}
+
 void ColonyController::openStory(const QString& key) {
     const qsizetype dash = key.indexOf(u'-');
     const QString kind = key.left(dash);

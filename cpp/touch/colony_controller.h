@@ -60,6 +60,7 @@ public:
     Q_INVOKABLE void pickMethod(); // another way to count, or the usual one
     Q_INVOKABLE void tellEvent();  // something happened
     Q_INVOKABLE void openDay();    // what was so on a day
+    Q_INVOKABLE void openHistory(); // what changed of its name, its yard, its note
     Q_INVOKABLE void openStory(const QString& key);
     Q_INVOKABLE bool rename(const QString& label);
 
@@ -73,6 +74,7 @@ signals:
     void newEventWanted(const QString& colonyId);
     void eventWanted(const QString& eventId);
     void dayWanted(const QString& colonyId);
+    void historyWanted(const QString& colonyId);
     void methodsWanted(const QString& colonyId);
 
 private:

@@ -46,6 +46,8 @@ public:
         Sources,
         Round,
         ImportTable,
+        Same,
+        History,
     };
     Q_ENUM(Page)
 

@@ -132,6 +132,10 @@ void YardsController::openLines() {
     emit linesWanted(yardId());
 }
 
+void YardsController::openHistory() {
+    emit historyWanted(yardId());
+}
+
 void YardsController::useThisPlace() {
     if (const auto stamp = m_services.position.best())
         m_yard.position = records::Position{stamp->latitudeDeg, stamp->longitudeDeg, stamp->accuracyM};

@@ -7,7 +7,7 @@ import Halfcup
 import Halfcup.Touch
 
 // Under the story of a colony.
-Item {
+Column {
     id: root
 
     required property ColonyController colony
@@ -15,15 +15,21 @@ Item {
     signal nameWanted
 
     width: ListView.view ? ListView.view.width : implicitWidth
-    implicitHeight: change.height + change.y
+    topPadding: root.colony.story.count > 0 ? Look.gap : 0
+    spacing: Look.gap
 
     SideButton {
-        id: change
-
         objectName: "changeName"
-        y: root.colony.story.count > 0 ? Look.gap : 0
         width: parent.width
         text: qsTr("Change its number or name")
         onClicked: root.nameWanted()
+    }
+
+    SideButton {
+        objectName: "colonyHistory"
+        width: parent.width
+        quiet: true
+        text: qsTr("What changed")
+        onClicked: root.colony.openHistory()
     }
 }

@@ -108,6 +108,15 @@ PageFrame {
             width: parent.width
             yards: page.yards
         }
+
+        SideButton {
+            objectName: "yardHistory"
+            width: parent.width
+            visible: !page.yards.isNew
+            quiet: true
+            text: qsTr("What changed")
+            onClicked: page.save() ? page.yards.openHistory() : undefined
+        }
     }
 
     actions: [

@@ -22,6 +22,33 @@ PageFrame {
         anchors.fill: parent
         model: page.yards.yards
 
+        header: Column {
+            bottomPadding: page.app.same.count > 0 ? Look.gap : 0
+
+            ChoiceRow {
+                objectName: "maybeSame"
+                width: parent.width
+                visible: page.app.same.count > 0
+                title: page.app.same.countLine
+                detail: qsTr("made on two phones; look at them")
+                onClicked: page.app.same.open()
+            }
+        }
+
+        // Where something is joined and nothing is asked, the way to it is quiet and stands last.
+        footer: Column {
+            topPadding: page.app.same.joined.count > 0 ? Look.margin : 0
+
+            SideButton {
+                objectName: "shownAsOne"
+                width: parent.width
+                visible: page.app.same.joined.count > 0 && page.app.same.count === 0
+                quiet: true
+                text: qsTr("What is shown as one")
+                onClicked: page.app.same.open()
+            }
+        }
+
         delegate: YardRow {
             id: row
 

@@ -134,7 +134,7 @@ private slots:
         const std::string at = "0000019f00000000-0000000";
         merge.take({m_place.yard.id,
                     "yard",
-                    {{"name", at + "0-stranger", std::string("Fo\x01rd\xE2\x80\xAE!")},
+                    {{"name", at + "0-stranger", std::string("F\x01ord\xE2\x80\xAE!")},
                      {"own_line", at + "1-stranger", std::string("three")}},
                     {}});
         merge.finish();
