@@ -73,6 +73,8 @@ ApplicationWindow {
             return "share/SharePage.qml";
         case Navigator.Plan:
             return "plan/PlanPage.qml";
+        case Navigator.Folder:
+            return "folder/FolderPage.qml";
         case Navigator.Backup:
             return "backup/BackupPage.qml";
         case Navigator.Export:

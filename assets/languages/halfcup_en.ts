@@ -292,6 +292,62 @@
     </message>
 </context>
 <context>
+    <name>halfcup::touch::BackupController</name>
+    <message numerus="yes">
+        <source>%n wash(es) in no backup yet</source>
+        <translation>
+            <numerusform>%n wash in no backup yet</numerusform>
+            <numerusform>%n washes in no backup yet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Written and checked: %n wash(es), %1, %2</source>
+        <comment>size, path</comment>
+        <translation>
+            <numerusform>Written and checked: %n wash, %1, %2</numerusform>
+            <numerusform>Written and checked: %n washes, %1, %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n yard(s)</source>
+        <translation>
+            <numerusform>%n yard</numerusform>
+            <numerusform>%n yards</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies)</source>
+        <translation>
+            <numerusform>%n colony</numerusform>
+            <numerusform>%n colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wash(es)</source>
+        <translation>
+            <numerusform>%n wash</numerusform>
+            <numerusform>%n washes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n treatment(s)</source>
+        <translation>
+            <numerusform>%n treatment</numerusform>
+            <numerusform>%n treatments</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Restoring</name>
+    <message numerus="yes">
+        <source>%1 was put back: %n wash(es) are in your records now.</source>
+        <translation>
+            <numerusform>%1 was put back: %n wash is in your records now.</numerusform>
+            <numerusform>%1 was put back: %n washes are in your records now.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>halfcup::touch::ImportController</name>
     <message numerus="yes">
         <source>Keep %n wash(es)</source>
@@ -365,34 +421,12 @@
     </message>
 </context>
 <context>
-    <name>halfcup::touch::BackupController</name>
+    <name>halfcup::touch::SameController</name>
     <message numerus="yes">
-        <source>%n wash(es) in no backup yet</source>
+        <source>%n pair(s) may be the same</source>
         <translation>
-            <numerusform>%n wash in no backup yet</numerusform>
-            <numerusform>%n washes in no backup yet</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Written and checked: %n wash(es), %1, %2</source>
-        <comment>size, path</comment>
-        <translation>
-            <numerusform>Written and checked: %n wash, %1, %2</numerusform>
-            <numerusform>Written and checked: %n washes, %1, %2</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n yard(s)</source>
-        <translation>
-            <numerusform>%n yard</numerusform>
-            <numerusform>%n yards</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n colony(ies)</source>
-        <translation>
-            <numerusform>%n colony</numerusform>
-            <numerusform>%n colonies</numerusform>
+            <numerusform>%n pair may be the same</numerusform>
+            <numerusform>%n pairs may be the same</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -403,20 +437,27 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n treatment(s)</source>
+        <source>%n colony(ies)</source>
         <translation>
-            <numerusform>%n treatment</numerusform>
-            <numerusform>%n treatments</numerusform>
+            <numerusform>%n colony</numerusform>
+            <numerusform>%n colonies</numerusform>
         </translation>
     </message>
 </context>
 <context>
-    <name>Restoring</name>
+    <name>halfcup::touch::FolderController</name>
     <message numerus="yes">
-        <source>%1 was put back: %n wash(es) are in your records now.</source>
+        <source>%n record(s) came in, new or changed.</source>
         <translation>
-            <numerusform>%1 was put back: %n wash is in your records now.</numerusform>
-            <numerusform>%1 was put back: %n washes are in your records now.</numerusform>
+            <numerusform>%n record came in, new or changed.</numerusform>
+            <numerusform>%n records came in, new or changed.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) changed on both phones: the later value was kept.</source>
+        <translation>
+            <numerusform>%n record changed on both phones: the later value was kept.</numerusform>
+            <numerusform>%n records changed on both phones: the later value was kept.</numerusform>
         </translation>
     </message>
 </context>
@@ -546,30 +587,6 @@
         <translation>
             <numerusform>%n file was opened.</numerusform>
             <numerusform>%n files were opened at once. Open them one after the other, so that you see what is in each.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>halfcup::touch::SameController</name>
-    <message numerus="yes">
-        <source>%n pair(s) may be the same</source>
-        <translation>
-            <numerusform>%n pair may be the same</numerusform>
-            <numerusform>%n pairs may be the same</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n wash(es)</source>
-        <translation>
-            <numerusform>%n wash</numerusform>
-            <numerusform>%n washes</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n colony(ies)</source>
-        <translation>
-            <numerusform>%n colony</numerusform>
-            <numerusform>%n colonies</numerusform>
         </translation>
     </message>
 </context>

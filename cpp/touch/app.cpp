@@ -31,6 +31,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_yards(services)
     , m_same(services)
     , m_history(services)
+    , m_folder(services)
     , m_share(services)
     , m_backup(services)
     , m_table(services)
@@ -108,10 +109,11 @@ App::App(Services& services, Messages& messages, QObject* parent)
     wireTreating();
     wireStory();
     wireRound();
-    wireSame();
     wirePlan();
-    wireBackup();
+    wireSame();
     wireTable();
+    wireBackup();
+    wireFolder();
 
     connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
         if (state == Qt::ApplicationActive && m_navigator.page() == Navigator::Here)

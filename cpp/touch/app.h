@@ -41,6 +41,7 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::YardsController* yards READ yards CONSTANT)
     Q_PROPERTY(halfcup::touch::SameController* same READ same CONSTANT)
     Q_PROPERTY(halfcup::touch::HistoryController* history READ history CONSTANT)
+    Q_PROPERTY(halfcup::touch::FolderController* folder READ folder CONSTANT)
     Q_PROPERTY(halfcup::touch::ShareController* share READ share CONSTANT)
     Q_PROPERTY(halfcup::touch::BackupController* backup READ backup CONSTANT)
     Q_PROPERTY(halfcup::touch::ImportController* tableImport READ tableImport CONSTANT)
@@ -73,6 +74,7 @@ public:
     YardsController* yards() { return &m_yards; }
     SameController* same() { return &m_same; }
     HistoryController* history() { return &m_history; }
+    FolderController* folder() { return &m_folder; }
     ShareController* share() { return &m_share; }
     BackupController* backup() { return &m_backup; }
     ImportController* tableImport() { return &m_table; }
@@ -98,9 +100,10 @@ private:
     void openSources(const QString& topic);
     void wireTable(); // of earlier washes
     void wireRound();
-    void wireSame();
     void wirePlan();
+    void wireSame();
     void wireBackup();
+    void wireFolder();
     void wireStory(); // of a colony: its events, its days, its yard's lines
 
     Services& m_services;
@@ -127,6 +130,7 @@ private:
     YardsController m_yards;
     SameController m_same;
     HistoryController m_history;
+    FolderController m_folder;
     ShareController m_share;
     BackupController m_backup;
     ImportController m_table;

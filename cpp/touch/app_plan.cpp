@@ -46,7 +46,10 @@ void App::wirePlan() {
         if (!m_services.settings.readWhatThisIsNot())
             m_navigator.open(Navigator::FirstStart);
     });
-    connect(plan, &PlanController::recordsChanged, this, [this] { m_here.refresh(); });
+    connect(plan, &PlanController::recordsChanged, this, [this] {
+        m_here.refresh();
+        m_same.refresh(); // what came may be there twice now
+    });
     connect(&m_share, &ShareController::takeInWanted, this, [this, plan] {
         plan->begin();
         m_navigator.open(Navigator::Plan);

@@ -42,12 +42,13 @@ public:
         Plan,
         Export,
         Backup,
+        Folder,
         Setup,
         Sources,
         Round,
-        ImportTable,
         Same,
         History,
+        ImportTable,
     };
     Q_ENUM(Page)
 

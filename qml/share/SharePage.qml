@@ -54,6 +54,13 @@ PageFrame {
         }
 
         ChoiceRow {
+            objectName: "exchangeFolder"
+            title: qsTr("Exchange folder")
+            detail: page.app.folder.stateLine
+            onClicked: page.app.navigator.open(Navigator.Folder)
+        }
+
+        ChoiceRow {
             objectName: "forPeople"
             title: qsTr("For people")
             detail: qsTr("tables, a map, a calendar, a report")
