@@ -52,6 +52,13 @@ PageFrame {
             onClicked: page.plan.chooseFile()
         },
         SideButton {
+            objectName: "maybeSame"
+            width: parent.width
+            visible: page.plan.step === PlanController.Done && page.app.same.count > 0
+            text: page.app.same.countLine
+            onClicked: page.app.same.open()
+        },
+        SideButton {
             objectName: "undo"
             width: parent.width
             visible: page.plan.step === PlanController.Done && page.plan.canUndo

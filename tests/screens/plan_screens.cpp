@@ -179,6 +179,17 @@ const std::vector<Screen>& planScreens() {
                     at(s, "headline");
          }},
         {"take in: taken in", S::Demo, 1, takenIn},
+        {"take in: maybe the same", S::Nothing, 1,
+         [](S& s) {
+             s.app().yards()->makeNew();
+             if (!s.app().yards()->save(QStringLiteral("Mill Race"), QStringLiteral("3"), {}))
+                 return false;
+             s.app().navigator()->home();
+             OtherPhone other(now(s));
+             other.addYard("mill race");
+             return open(s, other.write(folder(s), nameOf("2026-06-14-1830"))) && press(s, {"mainAction"}) &&
+                    at(s, "maybeSame");
+         }},
         {"take in: take back?", S::Demo, 1,
          [](S& s) { return takenIn(s) && press(s, {"undo"}) && at(s, "takeItBack"); }},
         {"take in: taken back", S::Demo, 1,

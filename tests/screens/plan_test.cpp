@@ -277,6 +277,19 @@ private slots:
         QCOMPARE(plan(stage).lastNote(), QStringLiteral("taken back"));
     }
 
+    void whatMayBeThereTwiceIsOffered() {
+        Stage stage(Stage::Nothing);
+        stage.app().yards()->makeNew();
+        QVERIFY(stage.app().yards()->save(QStringLiteral("Mill Race"), QStringLiteral("3"), {}));
+        stage.app().navigator()->home();
+        OtherPhone other(now(stage));
+        other.addYard("mill race");
+        open(stage, other.write(folder(stage), QStringLiteral("theirs.halfcup")));
+        QVERIFY(!stage.find(QStringLiteral("maybeSame")));
+        QVERIFY(press(stage, {"mainAction", "maybeSame"}));
+        QVERIFY(stage.find(QStringLiteral("samePage")));
+    }
+
     void whatHangsOnItForbidsTakingBack() {
         Stage stage(Stage::Nothing);
         OtherPhone other(now(stage));
