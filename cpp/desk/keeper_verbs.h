@@ -13,8 +13,8 @@ Verb demoVerb();    // loads the demo season
 Verb importVerb();  // takes in a table of earlier washes
 Verb exportVerb();  // writes tables, a map, a calendar or a report
 
-Verb mergeVerb();   // takes in exchange files
-Verb folderVerb();  // exchanges through a folder
+Verb mergeVerb();  // takes in exchange files
+Verb folderVerb(); // exchanges through a folder
 
 Verb backupVerb();  // one checked file
 Verb restoreVerb(); // puts it back

@@ -57,9 +57,9 @@ public:
 
     Q_INVOKABLE void wash();
     Q_INVOKABLE void treat();
-    Q_INVOKABLE void pickMethod(); // another way to count, or the usual one
-    Q_INVOKABLE void tellEvent();  // something happened
-    Q_INVOKABLE void openDay();    // what was so on a day
+    Q_INVOKABLE void pickMethod();  // another way to count, or the usual one
+    Q_INVOKABLE void tellEvent();   // something happened
+    Q_INVOKABLE void openDay();     // what was so on a day
     Q_INVOKABLE void openHistory(); // what changed of its name, its yard, its note
     Q_INVOKABLE void openStory(const QString& key);
     Q_INVOKABLE bool rename(const QString& label);

@@ -166,7 +166,7 @@ inline QByteArray partBody(const std::string& kind, const std::string& id, const
 inline void keepAllKinds(Phone& phone) {
     const exchange::Demo demo = exchange::readDemo(exchange::builtInDemo());
     exchange::keepDemo(phone.store(), demo);
-    const auto place = addPlace(phone.store(), "Übers Feld \"Süd\"\n\xF0\x9F\x90\x9D");
+    const auto place = addPlace(phone.store(), "Am Damm \"Süd\"\n\xF0\x9F\x90\x9D");
     const auto sample = addSample(phone.store(), place.colony, startMs, records::SampleState::Finished);
     for (const auto change : {records::CountEvent::Change::Tap, records::CountEvent::Change::Typed,
                               records::CountEvent::Change::Undo}) {

@@ -25,7 +25,7 @@ import unittest
 import xml.etree.ElementTree
 
 PROGRAM = sys.argv.pop(1)
-HOSTILE = ["=cmd|' /C calc'!A0", "@SUM(1+1)", "quo\"te; 'and', comma", "two\nlines", "right \u200f\u202eleft", "con\x01\x1btrol"]
+HOSTILE = ["=cmd|' /C calc'!A0", "@SUM(1+1)", "quo\"ted; 'and', comma", "two\nlines", "right \u200f\u202eleft", "con\x01\x1btrol"]
 FINISHED = "FROM sample WHERE state <> 'draft' AND removed = 0"
 
 
