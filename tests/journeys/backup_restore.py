@@ -66,7 +66,7 @@ def backup_restore(stage):
     stage.sees("2 washes in no backup yet")
     name = os.path.basename(backup)
     stage.tab_to("Make a backup")
-    row = stage.wait(lambda: [its_name for _, its_name, _ in stage.items() if name in its_name], "the backup's row")[0]
+    row = stage.wait(lambda: [its_name for _, its_name, _ in stage.items() if f". {name}" in its_name], "the backup's row")[0]
     stage.press(row)
     stage.sees("Every row was checked")
     stage.sees(f"{before} washes")
