@@ -169,12 +169,13 @@ bool BackupController::makeBackup() {
 void BackupController::pick(const QString& key) {
     m_picked.reset();
     m_pickedProblem.clear();
-    m_pickedTitle = QFileInfo(key).fileName();
+    m_pickedTitle = tr("In this backup");
     m_contents.setEntries({});
     try {
         m_picked = store::lookInto(key.toStdString());
         listContents(*m_picked);
     } catch (const store::BackupError& error) {
+        m_pickedTitle = tr("It cannot be used");
         m_pickedProblem = backupTrouble(error.kind(), key);
     }
     emit pickedChanged();
@@ -199,7 +200,9 @@ void BackupController::listContents(const store::BackupContents& contents) {
                               tr("%n treatment(s)", nullptr, number(contents.treatments))));
     if (contents.newestWash)
         add(tr("Newest wash"), words::dayAndYear(*contents.newestWash));
-    add(tr("File"), sizeText(contents.sizeBytes),
+    add(tr("File"),
+        tr("%1, %2", "file name, size")
+            .arg(QFileInfo(QString::fromStdString(contents.path)).fileName(), sizeText(contents.sizeBytes)),
         contents.isBackup ? tr("Every row was checked: it is as it was written.")
                           : tr("A plain database: its form is sound; there is no check sum in it."));
     m_contents.setEntries(entries);
