@@ -11,6 +11,8 @@
 #include <QFileInfo>
 #include <QLocale>
 
+#include <algorithm>
+
 namespace halfcup::touch {
 
 namespace {
@@ -53,7 +55,11 @@ QString BackupController::newLine() const {
 }
 
 QString BackupController::reminder() const {
-    return m_newWashes >= store::washesUntilReminder ? newLine() : QString();
+    if (m_newWashes < store::washesUntilReminder)
+        return {};
+    bool anyOwn = false; // invented records need no keeping
+    m_services.kept([&] { anyOwn = !std::ranges::all_of(m_services.store.yards(), &records::Yard::demo); });
+    return anyOwn ? newLine() : QString();
 }
 
 QString BackupController::question() const {

@@ -221,6 +221,13 @@ private slots:
             keepWash(stage);
         stage.app().navigator()->home();
         stage.settle();
+        QVERIFY(press(stage, {"season"}) && !stage.find(QStringLiteral("backupReminder"))); // all invented
+        records::Yard own;
+        own.id = stage.program().store().newId();
+        own.name = "Alder";
+        stage.program().store().save(own);
+        stage.app().navigator()->home();
+        stage.settle();
         QVERIFY(press(stage, {"season"}) && stage.find(QStringLiteral("backupReminder")));
         wrong += measured(stage, QStringLiteral("season reminder"));
         QVERIFY2(wrong.isEmpty(), qPrintable(wrong.join(u'\n')));
