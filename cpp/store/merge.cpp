@@ -42,7 +42,7 @@ struct Merge::Known {
     std::map<std::pair<std::string, std::string>, Value> all; // by field and stamp
 };
 
-Merge::Merge(Store& store)
+Merge::Merge(Store& store) try
     : m_store(store)
     , m_transaction(store.database(), SQLite::TransactionBehavior::IMMEDIATE)
     , m_builder(store.builder())
@@ -58,6 +58,8 @@ Merge::Merge(Store& store)
     , m_number(store.database(), "UPDATE count_event SET number = ?3 WHERE sample_id = ?1 AND stamp = ?2") {
     m_builder.forget();
     m_mergeNumber = store.database().execAndGet("SELECT 1 + coalesce(max(number), 0) FROM merge").getInt64();
+} catch (const SQLite::Exception& error) { // another program may hold the database
+    throw storeErrorFrom(error);
 }
 
 Merge::~Merge() {

@@ -88,6 +88,15 @@ Outgoing::Mark Outgoing::now() {
     });
 }
 
+bool Outgoing::isFromHere(const RecordId& id) {
+    return guarded([&] {
+        SQLite::Statement own(m_store.database(),
+                              "SELECT 1 FROM revision WHERE record_id = ? AND merged IS NULL");
+        own.bind(1, id);
+        return own.executeStep();
+    });
+}
+
 void Outgoing::forEachPart(const Visit& visit) {
     forEach("", "", {}, visit);
 }

@@ -24,6 +24,9 @@ public:
     /// How many records of each kind there are.
     [[nodiscard]] std::map<std::string, std::int64_t> counts();
 
+    /// Whether this phone made any of the record: false for what came from others and was left as it came.
+    [[nodiscard]] bool isFromHere(const records::RecordId& id);
+
     /// Everything: each record as one part with its whole history, in the order of their ids. Holds one
     /// record at a time.
     void forEachPart(const Visit& visit);

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/app.h"
 
+#include "store/outgoing.h"
+
 #include <QGuiApplication>
 
 namespace halfcup::touch {
@@ -204,8 +206,13 @@ void App::beginWash(const QString& colonyId, const QString& methodId) {
 void App::start() {
     m_here.refresh();
     std::vector<records::Sample> drafts;
-    m_services.kept([&] { drafts = m_services.store.drafts(); });
-    std::erase_if(drafts, &records::waits);
+    m_services.kept([&] {
+        drafts = m_services.store.drafts();
+        // A wash that another keeper is at is no wash to go on with.
+        std::erase_if(drafts, [&](const records::Sample& draft) {
+            return records::waits(draft) || !store::Outgoing(m_services.store).isFromHere(draft.id);
+        });
+    });
     if (!drafts.empty() && m_wash.resume(QString::fromStdString(drafts.front().id)))
         m_navigator.open(Navigator::Wash);
     else

@@ -5,6 +5,7 @@
 #include "place/yards.h"
 #include "records/method.h"
 #include "season/bee_year.h"
+#include "store/outgoing.h"
 #include "touch/colony_entries.h"
 #include "touch/tray_controller.h"
 #include "touch/words.h"
@@ -100,7 +101,10 @@ void HereController::refresh() {
         m_draftId.clear();
         m_draftLine.clear();
         m_trayLine = touch::trayLine(drafts);
-        const auto found = std::ranges::find_if_not(drafts, &records::waits);
+        // A wash that another keeper is at is in its colony's story, not here.
+        const auto found = std::ranges::find_if(drafts, [this](const records::Sample& draft) {
+            return !records::waits(draft) && store::Outgoing(m_services.store).isFromHere(draft.id);
+        });
         if (found != drafts.end()) {
             const records::Sample& draft = *found;
             const auto colony = m_services.store.colony(draft.colonyId);

@@ -46,7 +46,7 @@ private slots:
     void aFolderIsUsedAndExchangesByItself() {
         const QString path = m_shared.filePath("exchange");
         Stage stage(Stage::Nothing);
-        OtherPhone other(stage.device().setClock->now().utcMs);
+        OtherPhone other(stage.device().clock->now().utcMs);
         open(stage);
         QVERIFY(!folder(stage).isOn());
         QVERIFY(folder(stage).use(path));
@@ -87,10 +87,34 @@ private slots:
         QCOMPARE(other.store().yards().size(), std::size_t{3});
     }
 
+    /// A wash that another keeper is in the middle of, at another hive.
+    void theOthersDraftIsNotGoneOnWithHere() {
+        const QString path = m_shared.filePath("draft");
+        QVERIFY(QDir().mkpath(path));
+        Stage stage(Stage::Nothing);
+        OtherPhone other(stage.device().clock->now().utcMs);
+        const auto colony = other.addColony(other.addYard("By the mill"), "4");
+        records::Sample draft;
+        draft.id = other.store().newId();
+        draft.colonyId = colony.id;
+        draft.yardId = colony.yardId;
+        draft.startedAtMs = other.nowMs();
+        draft.step = records::Step::Scoop;
+        other.store().save(draft);
+        otherExchanges(other, path);
+        QVERIFY(folder(stage).use(path));
+        QCOMPARE(stage.program().store().drafts().size(), std::size_t{1});
+        stage.app().here()->refresh();
+        QCOMPARE(stage.app().here()->draftLine(), QString());
+        stage.app().navigator()->home();
+        stage.app().start();
+        QCOMPARE(stage.app().navigator()->page(), touch::Navigator::Here);
+    }
+
     void whatWasTakenBackDoesNotComeByItself() {
         const QString path = m_shared.filePath("again");
         Stage stage(Stage::Nothing);
-        OtherPhone other(stage.device().setClock->now().utcMs);
+        OtherPhone other(stage.device().clock->now().utcMs);
         QVERIFY(QDir().mkpath(path));
         other.addYard("Not wanted yet");
         otherExchanges(other, path);
@@ -141,7 +165,7 @@ private slots:
         QFETCH(const QSize, size);
         const QString path = m_shared.filePath(QStringLiteral("measured%1").arg(size.width()));
         Stage stage(Stage::Demo, size);
-        OtherPhone other(stage.device().setClock->now().utcMs);
+        OtherPhone other(stage.device().clock->now().utcMs);
         QStringList wrong;
         const QString pictures = qEnvironmentVariable("HALFCUP_PICTURES");
         const auto look = [&](const char* screen) {

@@ -311,6 +311,18 @@ private slots:
         QCOMPARE(m_b->colonies(one.yard.id).size(), std::size_t{1});
     }
 
+    void whatWasMadeHereIsToldFromWhatCame() {
+        const auto place = addPlace(*m_a);
+        const Sample theirs = addSample(*m_a, place.colony, startMs);
+        take(*m_b, parcelOf(*m_a));
+        QVERIFY(Outgoing(*m_a).isFromHere(theirs.id));
+        QVERIFY(!Outgoing(*m_b).isFromHere(theirs.id));
+        Sample goneOnWith = theirs;
+        goneOnWith.note = "gone on with on B";
+        m_b->save(goneOnWith);
+        QVERIFY(Outgoing(*m_b).isFromHere(theirs.id));
+    }
+
     void onlyWhatIsNewSinceAMark() {
         auto place = addPlace(*m_a);
         const auto mark = Outgoing(*m_a).now();
