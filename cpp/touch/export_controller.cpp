@@ -38,6 +38,11 @@ QString forFileName(const QString& text) {
     return name;
 }
 
+/// Where office paper is Letter and not A4 [common practice, no source].
+bool usesLetter(QLocale::Territory where) {
+    return where == QLocale::UnitedStates || where == QLocale::Canada || where == QLocale::Mexico;
+}
+
 } // namespace
 
 ExportController::ExportController(Services& services, QObject* parent)
@@ -45,7 +50,7 @@ ExportController::ExportController(Services& services, QObject* parent)
     , m_services(services)
     , m_scope(yardKey)
     , m_year(thisSeason)
-    , m_letter(QLocale().measurementSystem() == QLocale::ImperialUSSystem) {}
+    , m_letter(usesLetter(QLocale().territory())) {}
 
 void ExportController::show(const QString& yardId) {
     m_yardId = yardId;
