@@ -8,6 +8,7 @@
 #include "touch/words.h"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 
 namespace halfcup::touch {
@@ -33,9 +34,8 @@ QString SameController::countLine() const {
 
 QString SameController::title() const {
     if (m_pairs.empty())
-        return tr("Made on two phones");
-    return m_pairs.front().kind == Kind::Yard ? tr("Are these yards the same?")
-                                              : tr("Are these colonies the same?");
+        return tr("Shown as one");
+    return m_pairs.front().kind == Kind::Yard ? tr("Same yard?") : tr("Same colony?");
 }
 
 void SameController::refresh() {
@@ -81,15 +81,15 @@ void SameController::showJoined() {
         const bool yard = each.kind == Kind::Yard;
         entry.key = (yard ? QStringLiteral("yard-") : QStringLiteral("colony-")) + plain(each.id);
         entry.title = yard ? tr("Yard %1").arg(plain(each.name)) : tr("Colony %1").arg(plain(each.name));
-        entry.detail = tr("shown as %1").arg(plain(each.intoName));
-        entry.note = tr("Separate again");
+        entry.detail = yard ? tr("shown as %1", "another yard").arg(plain(each.intoName))
+                            : tr("shown as colony %1").arg(plain(each.intoName));
         entries.append(entry);
     }
     m_joined.setEntries(entries);
 }
 
 QString SameController::reasonOf(const LikelyPair& pair) const {
-    const QString apart = pair.distanceM ? words::metres(*pair.distanceM) : QString();
+    const QString apart = pair.distanceM ? words::metres(std::round(*pair.distanceM)) : QString();
     if (pair.kind == Kind::Colony)
         return pair.oneYard
                    ? tr("Both have the same name and stand in one yard.")

@@ -14,7 +14,7 @@ Rectangle {
     required property string detail
     required property string note
 
-    implicitHeight: words.height + Look.margin * 1.2
+    implicitHeight: words.height + Look.margin
     radius: Look.corner
     color: Look.page
     border.width: Look.hairline
@@ -24,7 +24,7 @@ Rectangle {
         id: words
 
         x: Look.margin * 0.8
-        y: Look.margin * 0.6
+        y: Look.margin * 0.5
         width: parent.width - 2 * x
         spacing: 2
 

@@ -16,7 +16,10 @@ PageFrame {
     objectName: "samePage"
     title: page.same.title
     demo: page.same.demo
+    // In the corner, so that both of a pair are in sight on a small phone.
+    cornerText: page.same.count > 0 ? qsTr("No, two") : ""
     onBackWanted: page.app.navigator.back()
+    onCornerPressed: page.same.no()
 
     ScrollColumn {
         anchors.fill: parent
@@ -25,6 +28,13 @@ PageFrame {
             width: parent.width
             failed: false
             text: page.same.result
+        }
+
+        PlainText {
+            objectName: "reason"
+            width: parent.width
+            visible: page.same.count > 0
+            text: page.same.reason
         }
 
         Repeater {
@@ -43,13 +53,6 @@ PageFrame {
             }
         }
 
-        PlainText {
-            objectName: "reason"
-            width: parent.width
-            visible: page.same.count > 0
-            text: page.same.reason
-        }
-
         QuietText {
             width: parent.width
             visible: page.same.count > 0
@@ -59,12 +62,12 @@ PageFrame {
         QuietText {
             width: parent.width
             visible: page.same.count === 0
-            text: qsTr("There is nothing to ask about.")
+            text: page.same.joined.count > 0 ? qsTr("Made on two phones, and joined. Touch one to separate it again.") : qsTr("There is nothing to ask about.")
         }
 
         HeadText {
             width: parent.width
-            visible: page.same.joined.count > 0
+            visible: page.same.joined.count > 0 && page.same.count > 0
             text: qsTr("Shown as one")
         }
 
@@ -80,22 +83,13 @@ PageFrame {
         }
     }
 
-    actions: [
-        SideButton {
-            objectName: "no"
-            width: parent.width
-            visible: page.same.count > 0
-            text: qsTr("No, two")
-            onClicked: page.same.no()
-        },
-        MainButton {
-            objectName: "mainAction"
-            width: parent.width
-            focus: true
-            text: page.same.count > 0 ? qsTr("Yes, the same") : qsTr("Back")
-            onClicked: page.same.count > 0 ? page.same.yes() : page.app.navigator.back()
-        }
-    ]
+    actions: MainButton {
+        objectName: "mainAction"
+        width: parent.width
+        focus: true
+        text: page.same.count > 0 ? qsTr("Yes, the same") : qsTr("Back")
+        onClicked: page.same.count > 0 ? page.same.yes() : page.app.navigator.back()
+    }
 
     sheets: Sheet {
         shown: page.cover === "separate"

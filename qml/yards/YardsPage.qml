@@ -37,7 +37,7 @@ PageFrame {
 
         // Where something is joined and nothing is asked, the way to it is quiet and stands last.
         footer: Column {
-            topPadding: page.app.same.joined.count > 0 ? Look.margin : 0
+            topPadding: page.app.same.joined.count > 0 ? Look.gap : 0
 
             SideButton {
                 objectName: "shownAsOne"

@@ -19,10 +19,11 @@ struct Screen {
 };
 
 const std::vector<Screen>& allScreens();
-const std::vector<Screen>& seasonScreens(); // among them; a file of its own
-const std::vector<Screen>& methodScreens(); // among them; a file of its own
-const std::vector<Screen>& storyScreens();  // among them; a file of its own
-const std::vector<Screen>& planScreens();   // among them; a file of its own
+const std::vector<Screen>& seasonScreens();    // among them; a file of its own
+const std::vector<Screen>& methodScreens();    // among them; a file of its own
+const std::vector<Screen>& storyScreens();     // among them; a file of its own
+const std::vector<Screen>& planScreens();      // among them; a file of its own
+const std::vector<Screen>& twoPhonesScreens(); // among them; two_phones.h
 
 /// Types into a field, in place of what it holds.
 bool type(Stage& stage, const char* field, const char* text);
