@@ -22,6 +22,7 @@ void App::wireSame() {
             [openHistory](const QString& id) { openHistory(QStringLiteral("colony"), id); });
     connect(&m_yards, &YardsController::historyWanted, this,
             [openHistory](const QString& id) { openHistory(QStringLiteral("yard"), id); });
+    connect(m_share.plan(), &PlanController::historyWanted, this, openHistory);
     connect(&m_history, &HistoryController::recordChanged, this, [this] {
         m_yards.reload(); // what is typed on its page must not be written over what was put back
         m_here.refresh();

@@ -162,7 +162,10 @@ void PlanController::takeIn() {
     if (!read(true)) {
         m_step = Plan;
     } else if (m_kept) {
-        m_services.kept([this] { showLast(); });
+        m_services.kept([this] {
+            showLast();
+            m_toLookAt.setEntries(plan::toLookAt(m_services, m_plan));
+        });
         m_step = Done;
     } else {
         m_step = Plan;
@@ -244,6 +247,7 @@ bool PlanController::showLast() {
     if (!last)
         return false;
     m_step = Done;
+    m_toLookAt.setEntries({});
     m_problem.clear();
     m_fileName = plan::shownName(QString::fromStdString(last->source));
     m_canUndo = !last->undone;
@@ -268,6 +272,11 @@ void PlanController::undo() {
     m_problem = tr("It cannot be taken back any more: something that was written down since hangs on it. "
                    "Nothing was changed.");
     emit changed();
+}
+
+void PlanController::openHistory(const QString& key) {
+    const qsizetype slash = key.indexOf(u'/');
+    emit historyWanted(key.left(slash), key.mid(slash + 1));
 }
 
 void PlanController::act() {

@@ -40,6 +40,8 @@ class PlanController : public QObject {
     Q_PROPERTY(QString moreItems READ moreItems NOTIFY changed)
     // Done, and the last one that was kept
     Q_PROPERTY(QString result READ result NOTIFY changed)
+    /// What changed on both phones or was removed there, just after it was taken in.
+    Q_PROPERTY(halfcup::touch::ChoiceListModel* toLookAt READ toLookAt CONSTANT)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
     Q_PROPERTY(QString undoQuestion READ undoQuestion NOTIFY changed)
     Q_PROPERTY(QString lastLine READ lastLine NOTIFY changed) // "halfcup-….halfcup, 12 records"; or empty
@@ -65,6 +67,7 @@ public:
     ChoiceListModel* counts() { return &m_counts; }
     ChoiceListModel* items() { return &m_items; }
     QString moreItems() const;
+    ChoiceListModel* toLookAt() { return &m_toLookAt; }
     QString result() const { return m_result; }
     bool canUndo() const { return m_canUndo; }
     QString undoQuestion() const;
@@ -85,11 +88,13 @@ public:
     Q_INVOKABLE void chooseFile(); // by the system's own chooser
     Q_INVOKABLE void act();        // the main action
     Q_INVOKABLE void undo();
+    Q_INVOKABLE void openHistory(const QString& key); // of one of toLookAt
     Q_INVOKABLE void back();
 
 signals:
     void changed();
     void recordsChanged();
+    void historyWanted(const QString& kind, const QString& id);
     void backWanted();
     void homeWanted();
 
@@ -114,7 +119,7 @@ private:
     bool m_kept = false; // by the last read()
     bool m_canUndo = false;
     QString m_lastLine, m_lastNote;
-    ChoiceListModel m_files, m_counts, m_items;
+    ChoiceListModel m_files, m_counts, m_items, m_toLookAt;
 };
 
 } // namespace halfcup::touch

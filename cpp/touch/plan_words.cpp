@@ -5,6 +5,7 @@
 #include "records/clean_text.h"
 #include "records/colony_event.h"
 #include "touch/clash_words.h"
+#include "touch/history_fields.h"
 #include "touch/story.h"
 #include "touch/words.h"
 
@@ -349,6 +350,22 @@ QList<Entry> items(Services& services, const store::MergePlan& plan) {
             entries.append(entry);
         }
     }
+    return entries;
+}
+
+QList<Entry> toLookAt(Services& services, const store::MergePlan& plan) {
+    QList<Entry> entries;
+    for (const Change change : {Change::BothChanged, Change::RemovedThere})
+        for (const store::MergeItem& item : plan.items) {
+            if (item.change != change || knownFields(item.kind).empty())
+                continue;
+            Entry entry;
+            entry.key = QString::fromStdString(std::string(records::nameOf(item.kind)) + '/' + item.id);
+            entry.title = title(services, item);
+            entry.detail = detail(services, item);
+            entry.note = changeName(change);
+            entries.append(entry);
+        }
     return entries;
 }
 

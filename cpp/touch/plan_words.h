@@ -45,6 +45,10 @@ namespace halfcup::touch::plan {
 /// The records one by one, what changed on both phones first. Section: the heading where a group begins.
 [[nodiscard]] QList<ChoiceListModel::Entry> items(Services& services, const store::MergePlan& plan);
 
+/// Those of them of which something was lost, or which left the lists, and whose past has a page: to be
+/// looked at once they are taken in. Key: the kind's name, a slash, the id.
+[[nodiscard]] QList<ChoiceListModel::Entry> toLookAt(Services& services, const store::MergePlan& plan);
+
 /// "12 more are not listed."; empty where all are.
 [[nodiscard]] QString moreItems(const store::MergePlan& plan);
 

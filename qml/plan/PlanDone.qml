@@ -30,4 +30,18 @@ ScrollColumn {
         text: root.plan.fileName
         wrapMode: Text.WrapAtWordBoundaryOrAnywhere
     }
+
+    HeadText {
+        width: parent.width
+        visible: root.plan.toLookAt.count > 0
+        text: qsTr("Look at what changed")
+    }
+
+    ChoiceList {
+        width: parent.width
+        rowName: "lookAt"
+        pickable: false
+        model: root.plan.toLookAt
+        onPicked: key => root.plan.openHistory(key)
+    }
 }

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Halfcup developers
 // SPDX-License-Identifier: Apache-2.0
+#include "other_phone.h"
 #include "two_phones.h"
 
 #include "store/joining.h"
@@ -149,6 +150,42 @@ private slots:
         QVERIFY(!textOf(stage, "result").isEmpty());
         phones.bringThere();
         QCOMPARE(phones.there().colony(ours.id)->label, std::string("4 by the gate"));
+        QCOMPARE(stage.program().qmlWarnings(), QStringList());
+    }
+
+    void whatClashedIsLookedAtFromTheFileThatBroughtIt() {
+        Stage stage(Stage::Nothing);
+        OtherPhone other(stage.device().clock->now().utcMs + 1000);
+        const records::Yard yard = other.addYard("Mill Race");
+        const records::Sample wash = other.addWash(other.addColony(yard, "12"));
+        QTemporaryDir folder;
+        const auto takeIn = [&](const char* name) {
+            stage.app().openFiles({other.write(folder.path(), QLatin1String(name))});
+            stage.settle();
+            press(stage, {"mainAction"});
+        };
+        takeIn("first.halfcup");
+        QVERIFY(!stage.find(QStringLiteral("lookAt-yard/") + QString::fromStdString(yard.id)));
+        stage.device().clock->advance(60'000);
+        records::Yard renamed = yard;
+        renamed.name = "Mill, upper";
+        stage.program().store().save(renamed);
+        other.wait(600'000);
+        renamed.name = "Mill, lower"; // later
+        other.store().save(renamed);
+        records::Sample gone = *other.store().sample(wash.id);
+        gone.removed = true;
+        other.store().save(gone);
+        takeIn("second.halfcup");
+        press(stage, QStringLiteral("lookAt-yard/") + QString::fromStdString(yard.id));
+        QVERIFY(stage.find(QStringLiteral("historyPage")));
+        press(stage, {"value-1", "putBack"});
+        QCOMPARE(stage.program().store().yard(yard.id)->name, std::string("Mill, upper"));
+        stage.app().navigator()->back();
+        stage.settle();
+        press(stage, QStringLiteral("lookAt-sample/") + QString::fromStdString(wash.id));
+        press(stage, {"mainAction"}); // bring it back
+        QVERIFY(!stage.program().store().sample(wash.id)->removed);
         QCOMPARE(stage.program().qmlWarnings(), QStringList());
     }
 
