@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "two_phones.h"
 
+#include "other_phone.h"
 #include "store/merge.h"
 #include "store/outgoing.h"
 #include "touch/navigator.h"
@@ -128,6 +129,32 @@ bool toHistory(Stage& stage, bool removed) {
     return shown && at(stage, "historyPage");
 }
 
+/// A file that brings a clash and a removal, taken in.
+bool toLookAt(Stage& stage) {
+    static QTemporaryDir folder;
+    OtherPhone other(stage.device().clock->now().utcMs + 1000);
+    const records::Yard yard = other.addYard("Mill Race");
+    const records::Sample wash = other.addWash(other.addColony(yard, "12"));
+    const auto takeIn = [&](const char* name) {
+        stage.app().openFiles({other.write(folder.path(), QLatin1String(name))});
+        stage.settle();
+        return press(stage, {"mainAction"});
+    };
+    if (!takeIn("first.halfcup"))
+        return false;
+    stage.device().clock->advance(60'000);
+    records::Yard renamed = yard;
+    renamed.name = "Mill, upper";
+    stage.program().store().save(renamed);
+    other.wait(600'000);
+    renamed.name = "Mill, lower";
+    other.store().save(renamed);
+    records::Sample gone = *other.store().sample(wash.id);
+    gone.removed = true;
+    other.store().save(gone);
+    return takeIn("second.halfcup") && stage.app().share()->plan()->toLookAt()->count() == 2;
+}
+
 } // namespace
 
 const std::vector<Screen>& twoPhonesScreens() {
@@ -157,6 +184,7 @@ const std::vector<Screen>& twoPhonesScreens() {
              return toSame(s) && press(s, {"mainAction", "mainAction", "mainAction"}) && at(s, "shownAsOne");
          }},
         {"what changed", S::Nothing, 1, [](S& s) { return toHistory(s, false); }},
+        {"take in: to look at", S::Nothing, 1, toLookAt},
         {"what changed, nothing", S::Demo, 1,
          [](S& s) {
              s.app().here()->openColony(s.app().here()->colonies()->entries().first().colonyId);
