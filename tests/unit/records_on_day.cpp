@@ -12,7 +12,7 @@ using namespace halfcup::records;
 
 namespace {
 
-const Colony four{"four", "home", "4", "", false, false};
+const Colony four{"four", "home", "4", "", {}, false, false};
 
 ColonyEvent happened(EventKind kind, const Date& day) {
     ColonyEvent e;

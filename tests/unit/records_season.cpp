@@ -12,7 +12,7 @@ using namespace halfcup::records;
 
 namespace {
 
-const Colony colony{"four", "home", "4", "", false, false};
+const Colony colony{"four", "home", "4", "", {}, false, false};
 
 ColonyEvent happened(EventKind kind, const Date& day, std::int64_t at = 0) {
     ColonyEvent e;
@@ -129,7 +129,7 @@ private slots:
         const ColonyState state = stateOn(colony, std::vector{merged}, {2026, 6, 2});
         QVERIFY(state.alive());
         QCOMPARE(*state.seriesBroken, (Date{2026, 6, 1}));
-        const Colony seven{"seven", "home", "7", "", false, false};
+        const Colony seven{"seven", "home", "7", "", {}, false, false};
         QVERIFY(stateOn(seven, std::vector{merged}, {2026, 6, 2}).ended->value == EventKind::Merged);
     }
 

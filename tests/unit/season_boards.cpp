@@ -132,7 +132,7 @@ private slots:
     }
 
     void januaryIsHighSummerInTheSouth() {
-        const records::Colony colony{"c", "y", "4", "", false, false};
+        const records::Colony colony{"c", "y", "4", "", {}, false, false};
         const auto month = [&](double latitude, int m) {
             return boardContext(yardAt(latitude), colony, {}, {2026, m, 15}).month;
         };
@@ -144,7 +144,7 @@ private slots:
     }
 
     void contextIsReadFromEvents() {
-        const records::Colony colony{"c", "y", "4", "", false, false};
+        const records::Colony colony{"c", "y", "4", "", {}, false, false};
         records::ColonyEvent brood;
         brood.id = std::string("b");
         brood.colonyId = std::string("c");
