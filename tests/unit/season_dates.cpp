@@ -36,7 +36,7 @@ YardRecords yardWith(std::initializer_list<const char*> labels, double latitudeD
     kept.yard.id = "yard" + std::to_string(latitudeDeg);
     kept.yard.position = records::Position{latitudeDeg, 19.6, {}};
     for (const char* label : labels)
-        kept.colonies.push_back({std::string("id-") + label, kept.yard.id, label, "", false, false});
+        kept.colonies.push_back({std::string("id-") + label, kept.yard.id, label, "", {}, false, false});
     return kept;
 }
 

@@ -42,7 +42,7 @@ std::int64_t noonMs(const Date& day) {
 }
 
 Colony colony(const std::string& label) {
-    return {"id-" + label, "yard", label, "", false, false};
+    return {"id-" + label, "yard", label, "", {}, false, false};
 }
 
 ColonyEvent happened(const std::string& label, EventKind kind, const Date& day) {
