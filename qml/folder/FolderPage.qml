@@ -48,7 +48,7 @@ PageFrame {
         LabelledField {
             id: path
 
-            objectName: "folderPath"
+            fieldName: "folderPath"
             width: parent.width
             label: qsTr("Folder")
             hint: page.folder.on ? qsTr("To use another one, stop using this first.") : qsTr("It is made where there is none.")

@@ -4,7 +4,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Halfcup
-import Halfcup.Touch
 
 // One value a field has had. What cannot be put back is to be read, not touched.
 HeadedRow {

@@ -4,7 +4,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Halfcup
-import Halfcup.Touch
 
 // One record of a plan, to read: what it is, where and when, and what both phones changed.
 Column {
