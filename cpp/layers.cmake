@@ -7,17 +7,18 @@
 # a directory of its own that holds nothing but a link to its folder. So the link list is the only way in.
 # tests/house/layers reads the same table and looks at every #include besides.
 
-set(HALFCUP_LAYERS mites handbook records store place season exchange device touch desk)
+set(HALFCUP_LAYERS mites handbook records pictures store place season exchange device touch desk)
 set(HALFCUP_MAY_LINK_mites "")
 set(HALFCUP_MAY_LINK_handbook mites)
 set(HALFCUP_MAY_LINK_records mites)
+set(HALFCUP_MAY_LINK_pictures records mites)
 set(HALFCUP_MAY_LINK_store records handbook mites)
 set(HALFCUP_MAY_LINK_place records handbook mites)
 set(HALFCUP_MAY_LINK_season records handbook mites)
-set(HALFCUP_MAY_LINK_exchange records handbook mites)
+set(HALFCUP_MAY_LINK_exchange pictures records handbook mites)
 set(HALFCUP_MAY_LINK_device records handbook mites)
-set(HALFCUP_MAY_LINK_touch exchange season store place device records handbook mites)
-set(HALFCUP_MAY_LINK_desk exchange season store place device records handbook mites)
+set(HALFCUP_MAY_LINK_touch exchange pictures season store place device records handbook mites)
+set(HALFCUP_MAY_LINK_desk exchange pictures season store place device records handbook mites)
 
 # halfcup_layer(NAME LAYERS layer... SOURCES file... [LIBRARIES target...])
 function(halfcup_layer name)

@@ -34,8 +34,14 @@ constexpr std::array<Field, 16> yardFields{{{"demo", Flag},
                                             {"turn_date", Text},
                                             {"visited_on", Text}}};
 
-constexpr std::array<Field, 6> colonyFields{
-    {{"demo", Flag}, {"label", Text}, {"note", Text}, {"removed", Flag}, {"same_as", Id}, {"yard_id", Id}}};
+constexpr std::array<Field, 8> colonyFields{{{"demo", Flag},
+                                             {"label", Text},
+                                             {"note", Text},
+                                             {"removed", Flag},
+                                             {"same_as", Id},
+                                             {"stand_east_m", Real},
+                                             {"stand_north_m", Real},
+                                             {"yard_id", Id}}};
 
 constexpr std::array<Field, 65> sampleFields{{{"abandoned_at_ms", Whole},
                                               {"bees_cv", Real},

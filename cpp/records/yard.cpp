@@ -55,6 +55,8 @@ Fields toFields(const Colony& colony) {
     f["yard_id"] = colony.yardId;
     f["label"] = colony.label;
     f["note"] = colony.note;
+    f["stand_east_m"] = colony.stand ? Value{colony.stand->eastM} : Value{};
+    f["stand_north_m"] = colony.stand ? Value{colony.stand->northM} : Value{};
     f["same_as"] = colony.sameAs.empty() ? Value{} : Value{colony.sameAs};
     f["demo"] = valueOf(colony.demo);
     f["removed"] = valueOf(colony.removed);
@@ -67,6 +69,10 @@ Colony colonyFrom(const RecordId& id, const Fields& fields) {
     colony.yardId = textIn(fields, "yard_id").value_or("");
     colony.label = textIn(fields, "label").value_or("");
     colony.note = textIn(fields, "note").value_or("");
+    const auto east = realIn(fields, "stand_east_m");
+    const auto north = realIn(fields, "stand_north_m");
+    if (east && north)
+        colony.stand = Stand{*east, *north};
     colony.sameAs = textIn(fields, "same_as").value_or("");
     colony.demo = flagIn(fields, "demo");
     colony.removed = flagIn(fields, "removed");

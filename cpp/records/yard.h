@@ -47,6 +47,15 @@ struct Yard {
     bool removed = false;
 };
 
+/// Where a hive stands, metres from the position of its yard, or, where the yard has none, from the middle of
+/// its plan.
+struct Stand {
+    double eastM = 0;
+    double northM = 0;
+
+    friend bool operator==(const Stand&, const Stand&) = default;
+};
+
 struct Colony {
     RecordId id;
     RecordId yardId;
@@ -55,6 +64,7 @@ struct Colony {
     RecordId sameAs; // as a yard's
     bool demo = false;
     bool removed = false;
+    std::optional<Stand> stand = {}; // where the keeper put it on the plan; nothing: by where it was sampled
 };
 
 [[nodiscard]] Fields toFields(const Yard& yard);

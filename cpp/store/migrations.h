@@ -14,5 +14,6 @@ void migrateTo2(SQLite::Database& database);
 void migrateTo3(SQLite::Database& database);
 void migrateTo4(SQLite::Database& database);
 void migrateTo5(SQLite::Database& database);
+void migrateTo6(SQLite::Database& database);
 
 } // namespace halfcup::store

@@ -70,6 +70,8 @@ constexpr std::array names{
     Name{"removed_on", QT_TRANSLATE_NOOP("ClashWords", "taken out on")},
     Name{"same_as", QT_TRANSLATE_NOOP("ClashWords", "the same as")},
     Name{"scoop_volume_ml", QT_TRANSLATE_NOOP("ClashWords", "scoop in ml")},
+    Name{"stand_east_m", QT_TRANSLATE_NOOP("ClashWords", "metres east on the plan")},
+    Name{"stand_north_m", QT_TRANSLATE_NOOP("ClashWords", "metres north on the plan")},
     Name{"substance", QT_TRANSLATE_NOOP("ClashWords", "active substance")},
     Name{"supplier", QT_TRANSLATE_NOOP("ClashWords", "supplier")},
     Name{"treat_line", QT_TRANSLATE_NOOP("ClashWords", "treat line")},

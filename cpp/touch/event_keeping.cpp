@@ -22,6 +22,7 @@ void moveColony(Services& services, const records::RecordId& colonyId) {
     if (!colony)
         return;
     colony->yardId = records::stateOn(*colony, services.store.eventsOf(colonyId), services.today()).yardId;
+    colony->stand.reset(); // it stands somewhere in another yard now
     services.store.save(*colony);
 }
 
@@ -81,6 +82,7 @@ void takeBackEvent(Services& services, records::ColonyEvent event) {
         services.store.save(event);
         if (colony && event.kind == records::EventKind::Moved) {
             colony->yardId = records::yardAfterTakingBack(*colony, event, events, services.today());
+            colony->stand.reset();
             services.store.save(*colony);
         }
         if (event.kind != records::EventKind::Split || event.otherColonyId.empty())

@@ -9,6 +9,7 @@
 #include "touch/words.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 namespace halfcup::touch {
 
@@ -29,6 +30,15 @@ QString placeOf(const Fields& values) {
     if (!latitude || !longitude)
         return HistoryWords::tr("no place");
     return words::coordinates({*latitude, *longitude, records::realIn(values, "position_accuracy_m")});
+}
+
+QString standOf(const Fields& values) {
+    const auto east = records::realIn(values, "stand_east_m");
+    const auto north = records::realIn(values, "stand_north_m");
+    if (!east || !north)
+        return HistoryWords::tr("not put there");
+    return HistoryWords::tr("%1 m east, %2 m north")
+        .arg(QLocale().toString(*east, 'f', 1), QLocale().toString(*north, 'f', 1));
 }
 
 QString queenOf(const std::string& word) {
@@ -55,8 +65,12 @@ const std::vector<KnownField>& knownFields(Kind kind) {
         {{"same_as"}, false, true},
     };
     static const std::vector<KnownField> colony{
-        {{"removed"}, putBack, true}, {{"label"}, putBack, false}, {{"note"}, putBack, true},
-        {{"yard_id"}, false, true},   {{"same_as"}, false, true},
+        {{"removed"}, putBack, true},
+        {{"label"}, putBack, false},
+        {{"note"}, putBack, true},
+        {{"yard_id"}, false, true},
+        {{"stand_east_m", "stand_north_m"}, putBack, true},
+        {{"same_as"}, false, true},
     };
     static const std::vector<KnownField> sample{
         {{"removed"}, putBack, true},          {{"note"}, putBack, true}, {{"mites"}, false, true},
@@ -94,6 +108,8 @@ QString titleOf(const KnownField& known) {
     const std::string& field = known.fields.front();
     if (field == "latitude_deg")
         return HistoryWords::tr("Place");
+    if (field == "stand_east_m")
+        return HistoryWords::tr("Place on the plan");
     if (field == "removed")
         return HistoryWords::tr("The whole record");
     return story::capitalised(plan::fieldName(field));
@@ -103,6 +119,8 @@ QString valueOf(Services& services, Kind kind, const KnownField& known, const Fi
     const std::string& field = known.fields.front();
     if (field == "latitude_deg")
         return placeOf(values);
+    if (field == "stand_east_m")
+        return standOf(values);
     if (field == "removed")
         return records::flagIn(values, field) ? HistoryWords::tr("removed")
                                               : HistoryWords::tr("in the lists");
