@@ -2,47 +2,77 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
-    <name>halfcup::touch::ScoopController</name>
+    <name>PlanWords</name>
     <message numerus="yes">
-        <source>from your %n counted scoop(s)</source>
+        <source>%n colony(ies)</source>
         <translation>
-            <numerusform>from your %n counted scoop</numerusform>
-            <numerusform>from your %n counted scoops</numerusform>
+            <numerusform>%n colony</numerusform>
+            <numerusform>%n colonies</numerusform>
         </translation>
     </message>
-</context>
-<context>
-    <name>halfcup::touch::OwnScoopsController</name>
     <message numerus="yes">
-        <source>%1 bees in %2, from %n counted scoop(s)</source>
+        <source>%n counted scoop(s)</source>
         <translation>
-            <numerusform>%1 bees in %2, from %n counted scoop</numerusform>
-            <numerusform>%1 bees in %2, from %n counted scoops</numerusform>
+            <numerusform>%n counted scoop</numerusform>
+            <numerusform>%n counted scoops</numerusform>
         </translation>
     </message>
-</context>
-<context>
-    <name>halfcup::touch::ShakeController</name>
     <message numerus="yes">
-        <source>second(s) left</source>
+        <source>%n event(s)</source>
         <translation>
-            <numerusform>second left</numerusform>
-            <numerusform>seconds left</numerusform>
+            <numerusform>%n event</numerusform>
+            <numerusform>%n events</numerusform>
         </translation>
     </message>
-</context>
-<context>
-    <name>halfcup::touch::ShareController</name>
     <message numerus="yes">
-        <source>%n wash(es) to hand on</source>
+        <source>%n more are not listed one by one.</source>
         <translation>
-            <numerusform>%n wash to hand on</numerusform>
-            <numerusform>%n washes to hand on</numerusform>
+            <numerusform>%n more is not listed.</numerusform>
+            <numerusform>%n more are not listed one by one.</numerusform>
         </translation>
     </message>
-</context>
-<context>
-    <name>halfcup::touch::ExportController</name>
+    <message numerus="yes">
+        <source>%n more line(s) are damaged and were left out.</source>
+        <translation>
+            <numerusform>%n more line is damaged and was left out.</numerusform>
+            <numerusform>%n more lines are damaged and were left out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) new or changed. Nothing of yours is lost.</source>
+        <translation>
+            <numerusform>%n record new or changed. Nothing of yours is lost.</numerusform>
+            <numerusform>%n records new or changed. Nothing of yours is lost.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) of a kind that this version does not know: a newer Halfcup wrote them. They are kept and passed on.</source>
+        <translation>
+            <numerusform>%n record of a kind that this version does not know: a newer Halfcup wrote it. It is kept and passed on.</numerusform>
+            <numerusform>%n records of a kind that this version does not know: a newer Halfcup wrote them. They are kept and passed on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n record(s) wait for what they belong to. They show as soon as a file brings it.</source>
+        <translation>
+            <numerusform>%n record waits for what it belongs to. It shows as soon as a file brings that.</numerusform>
+            <numerusform>%n records wait for what they belong to. They show as soon as a file brings it.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n treated colony(ies)</source>
+        <translation>
+            <numerusform>%n treated colony</numerusform>
+            <numerusform>%n treated colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n treatment(s)</source>
+        <translation>
+            <numerusform>%n treatment</numerusform>
+            <numerusform>%n treatments</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>%n wash(es)</source>
         <translation>
@@ -51,38 +81,24 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n touch(es) of counting</source>
+        <source>%n yard round(s)</source>
         <translation>
-            <numerusform>%n touch of counting</numerusform>
-            <numerusform>%n touches of counting</numerusform>
+            <numerusform>%n yard round</numerusform>
+            <numerusform>%n yard rounds</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n row(s), one a treatment and colony</source>
+        <source>%n yard(s)</source>
         <translation>
-            <numerusform>%n row, one a treatment and colony</numerusform>
-            <numerusform>%n rows, one a treatment and colony</numerusform>
+            <numerusform>%n yard</numerusform>
+            <numerusform>%n yards</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n place(s)</source>
+        <source>and %n other field(s)</source>
         <translation>
-            <numerusform>%n place</numerusform>
-            <numerusform>%n places</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n date(s)</source>
-        <translation>
-            <numerusform>%n date</numerusform>
-            <numerusform>%n dates</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Report of %n page(s)</source>
-        <translation>
-            <numerusform>Report of %n page</numerusform>
-            <numerusform>Report of %n pages</numerusform>
+            <numerusform>and %n other field</numerusform>
+            <numerusform>and %n other fields</numerusform>
         </translation>
     </message>
 </context>
@@ -97,7 +113,68 @@
     </message>
 </context>
 <context>
+    <name>Restoring</name>
+    <message numerus="yes">
+        <source>%1 was put back: %n wash(es) are in your records now.</source>
+        <translation>
+            <numerusform>%1 was put back: %n wash is in your records now.</numerusform>
+            <numerusform>%1 was put back: %n washes are in your records now.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TrayWords</name>
+    <message numerus="yes">
+        <source>%n board(s) lie</source>
+        <translation>
+            <numerusform>%n board lies under its colony</numerusform>
+            <numerusform>%n boards lie under their colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n jar(s) wait</source>
+        <translation>
+            <numerusform>%n jar waits</numerusform>
+            <numerusform>%n jars wait</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Treat</name>
+    <message numerus="yes">
+        <source>%1, %n colony(ies)</source>
+        <translation>
+            <numerusform>%1, %n colony</numerusform>
+            <numerusform>%1, %n colonies</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>TreatmentForm</name>
+    <message numerus="yes">
+        <source>The course is longer than %n day(s).</source>
+        <translation>
+            <numerusform>The course is longer than %n day.</numerusform>
+            <numerusform>The course is longer than %n days.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The withdrawal can be %n day(s) at the most.</source>
+        <translation>
+            <numerusform>The withdrawal can be %n day at the most.</numerusform>
+            <numerusform>The withdrawal can be %n days at the most.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
+    <message numerus="yes">
+        <source>%n cell(s)</source>
+        <translation>
+            <numerusform>%n cell</numerusform>
+            <numerusform>%n cells</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>%n day(s)</source>
         <translation>
@@ -112,11 +189,60 @@
             <numerusform>%n mites</numerusform>
         </translation>
     </message>
+</context>
+<context>
+    <name>halfcup::touch::App</name>
     <message numerus="yes">
-        <source>%n cell(s)</source>
+        <source>%n files were opened at once. Open them one after the other, so that you see what is in each.</source>
         <translation>
-            <numerusform>%n cell</numerusform>
-            <numerusform>%n cells</numerusform>
+            <numerusform>%n file was opened.</numerusform>
+            <numerusform>%n files were opened at once. Open them one after the other, so that you see what is in each.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::BackupController</name>
+    <message numerus="yes">
+        <source>%n colony(ies)</source>
+        <translation>
+            <numerusform>%n colony</numerusform>
+            <numerusform>%n colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n treatment(s)</source>
+        <translation>
+            <numerusform>%n treatment</numerusform>
+            <numerusform>%n treatments</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wash(es)</source>
+        <translation>
+            <numerusform>%n wash</numerusform>
+            <numerusform>%n washes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wash(es) in no backup yet</source>
+        <translation>
+            <numerusform>%n wash in no backup yet</numerusform>
+            <numerusform>%n washes in no backup yet</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n yard(s)</source>
+        <translation>
+            <numerusform>%n yard</numerusform>
+            <numerusform>%n yards</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Written and checked: %n wash(es), %1, %2</source>
+        <comment>size, path</comment>
+        <translation>
+            <numerusform>Written and checked: %n wash, %1, %2</numerusform>
+            <numerusform>Written and checked: %n washes, %1, %2</numerusform>
         </translation>
     </message>
 </context>
@@ -142,184 +268,33 @@
     </message>
 </context>
 <context>
-    <name>halfcup::touch::YardsController</name>
+    <name>halfcup::touch::ExportController</name>
     <message numerus="yes">
-        <source>%n colony(ies): %1</source>
+        <source>%n date(s)</source>
         <translation>
-            <numerusform>%n colony: %1</numerusform>
-            <numerusform>%n colonies: %1</numerusform>
+            <numerusform>%n date</numerusform>
+            <numerusform>%n dates</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n colony(ies)</source>
+        <source>%n place(s)</source>
         <translation>
-            <numerusform>%n colony</numerusform>
-            <numerusform>%n colonies</numerusform>
+            <numerusform>%n place</numerusform>
+            <numerusform>%n places</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>That would be %n colonies at once. %1 is the most.</source>
+        <source>%n row(s), one a treatment and colony</source>
         <translation>
-            <numerusform>That would be %n colony at once. %1 is the most.</numerusform>
-            <numerusform>That would be %n colonies at once. %1 is the most.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>Treat</name>
-    <message numerus="yes">
-        <source>%1, %n colony(ies)</source>
-        <translation>
-            <numerusform>%1, %n colony</numerusform>
-            <numerusform>%1, %n colonies</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>halfcup::touch::TreatmentController</name>
-    <message numerus="yes">
-        <source>%n colony(ies): %1</source>
-        <translation>
-            <numerusform>%n colony: %1</numerusform>
-            <numerusform>%n colonies: %1</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>TreatmentForm</name>
-    <message numerus="yes">
-        <source>The withdrawal can be %n day(s) at the most.</source>
-        <translation>
-            <numerusform>The withdrawal can be %n day at the most.</numerusform>
-            <numerusform>The withdrawal can be %n days at the most.</numerusform>
+            <numerusform>%n row, one a treatment and colony</numerusform>
+            <numerusform>%n rows, one a treatment and colony</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>The course is longer than %n day(s).</source>
+        <source>%n touch(es) of counting</source>
         <translation>
-            <numerusform>The course is longer than %n day.</numerusform>
-            <numerusform>The course is longer than %n days.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>halfcup::touch::SituationController</name>
-    <message numerus="yes">
-        <source>What you change here is written down for all %n colony(ies). The forecast is not kept.</source>
-        <translation>
-            <numerusform>What you change here is written down for the colony. The forecast is not kept.</numerusform>
-            <numerusform>What you change here is written down for all %n colonies. The forecast is not kept.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>halfcup::touch::SeasonController</name>
-    <message numerus="yes">
-        <source>%n yard(s)</source>
-        <translation>
-            <numerusform>%n yard</numerusform>
-            <numerusform>%n yards</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Twelve months from %1: %n treatment(s).</source>
-        <translation>
-            <numerusform>Twelve months from %1: %n treatment.</numerusform>
-            <numerusform>Twelve months from %1: %n treatments.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1, %n colony(ies)</source>
-        <translation>
-            <numerusform>%1, %n colony</numerusform>
-            <numerusform>%1, %n colonies</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n date(s) written to %1</source>
-        <translation>
-            <numerusform>%n date written to %1</numerusform>
-            <numerusform>%n dates written to %1</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>TrayWords</name>
-    <message numerus="yes">
-        <source>%n jar(s) wait</source>
-        <translation>
-            <numerusform>%n jar waits</numerusform>
-            <numerusform>%n jars wait</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n board(s) lie</source>
-        <translation>
-            <numerusform>%n board lies under its colony</numerusform>
-            <numerusform>%n boards lie under their colonies</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>halfcup::touch::TrayController</name>
-    <message numerus="yes">
-        <source>%n hour(s) under the colony</source>
-        <translation>
-            <numerusform>%n hour under the colony</numerusform>
-            <numerusform>%n hours under the colony</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n minute(s) since the scoop</source>
-        <translation>
-            <numerusform>%n minute since the scoop</numerusform>
-            <numerusform>%n minutes since the scoop</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n hour(s) since the scoop</source>
-        <translation>
-            <numerusform>%n hour since the scoop</numerusform>
-            <numerusform>%n hours since the scoop</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n jar(s) wait already. Wash some of them first.</source>
-        <translation>
-            <numerusform>%n jar waits already. Wash it first.</numerusform>
-            <numerusform>%n jars wait already. Wash some of them first.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>halfcup::touch::BackupController</name>
-    <message numerus="yes">
-        <source>%n wash(es) in no backup yet</source>
-        <translation>
-            <numerusform>%n wash in no backup yet</numerusform>
-            <numerusform>%n washes in no backup yet</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Written and checked: %n wash(es), %1, %2</source>
-        <comment>size, path</comment>
-        <translation>
-            <numerusform>Written and checked: %n wash, %1, %2</numerusform>
-            <numerusform>Written and checked: %n washes, %1, %2</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n yard(s)</source>
-        <translation>
-            <numerusform>%n yard</numerusform>
-            <numerusform>%n yards</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n colony(ies)</source>
-        <translation>
-            <numerusform>%n colony</numerusform>
-            <numerusform>%n colonies</numerusform>
+            <numerusform>%n touch of counting</numerusform>
+            <numerusform>%n touches of counting</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -330,117 +305,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n treatment(s)</source>
+        <source>Report of %n page(s)</source>
         <translation>
-            <numerusform>%n treatment</numerusform>
-            <numerusform>%n treatments</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>Restoring</name>
-    <message numerus="yes">
-        <source>%1 was put back: %n wash(es) are in your records now.</source>
-        <translation>
-            <numerusform>%1 was put back: %n wash is in your records now.</numerusform>
-            <numerusform>%1 was put back: %n washes are in your records now.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>halfcup::touch::ImportController</name>
-    <message numerus="yes">
-        <source>Keep %n wash(es)</source>
-        <translation>
-            <numerusform>Keep %n wash</numerusform>
-            <numerusform>Keep %n washes</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n wash(es) kept. Taking the same table in again adds nothing.</source>
-        <translation>
-            <numerusform>%n wash kept. Taking the same table in again adds nothing.</numerusform>
-            <numerusform>%n washes kept. Taking the same table in again adds nothing.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%1 and %n more</source>
-        <translation>
-            <numerusform>%1 and %n more</numerusform>
-            <numerusform>%1 and %n more</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n wash(es) to keep</source>
-        <translation>
-            <numerusform>%n wash to keep</numerusform>
-            <numerusform>%n washes to keep</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n wash(es) here already</source>
-        <translation>
-            <numerusform>%n wash here already</numerusform>
-            <numerusform>%n washes here already</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n new yard(s)</source>
-        <translation>
-            <numerusform>%n new yard</numerusform>
-            <numerusform>%n new yards</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n new colony(ies)</source>
-        <translation>
-            <numerusform>%n new colony</numerusform>
-            <numerusform>%n new colonies</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) in question</source>
-        <translation>
-            <numerusform>%n row in question</numerusform>
-            <numerusform>%n rows in question</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n row(s) refused</source>
-        <translation>
-            <numerusform>%n row refused</numerusform>
-            <numerusform>%n rows refused</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>and %n more row(s)</source>
-        <translation>
-            <numerusform>and %n more row</numerusform>
-            <numerusform>and %n more rows</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>halfcup::touch::SameController</name>
-    <message numerus="yes">
-        <source>%n pair(s) may be the same</source>
-        <translation>
-            <numerusform>%n pair may be the same</numerusform>
-            <numerusform>%n pairs may be the same</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n wash(es)</source>
-        <translation>
-            <numerusform>%n wash</numerusform>
-            <numerusform>%n washes</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n colony(ies)</source>
-        <translation>
-            <numerusform>%n colony</numerusform>
-            <numerusform>%n colonies</numerusform>
+            <numerusform>Report of %n page</numerusform>
+            <numerusform>Report of %n pages</numerusform>
         </translation>
     </message>
 </context>
@@ -462,103 +330,85 @@
     </message>
 </context>
 <context>
-    <name>PlanWords</name>
+    <name>halfcup::touch::ImportController</name>
     <message numerus="yes">
-        <source>%n record(s) new or changed. Nothing of yours is lost.</source>
+        <source>%1 and %n more</source>
         <translation>
-            <numerusform>%n record new or changed. Nothing of yours is lost.</numerusform>
-            <numerusform>%n records new or changed. Nothing of yours is lost.</numerusform>
+            <numerusform>%1 and %n more</numerusform>
+            <numerusform>%1 and %n more</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n yard(s)</source>
+        <source>%n new colony(ies)</source>
         <translation>
-            <numerusform>%n yard</numerusform>
-            <numerusform>%n yards</numerusform>
+            <numerusform>%n new colony</numerusform>
+            <numerusform>%n new colonies</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n colony(ies)</source>
+        <source>%n new yard(s)</source>
         <translation>
-            <numerusform>%n colony</numerusform>
-            <numerusform>%n colonies</numerusform>
+            <numerusform>%n new yard</numerusform>
+            <numerusform>%n new yards</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n wash(es)</source>
+        <source>%n row(s) in question</source>
         <translation>
-            <numerusform>%n wash</numerusform>
-            <numerusform>%n washes</numerusform>
+            <numerusform>%n row in question</numerusform>
+            <numerusform>%n rows in question</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n event(s)</source>
+        <source>%n row(s) refused</source>
         <translation>
-            <numerusform>%n event</numerusform>
-            <numerusform>%n events</numerusform>
+            <numerusform>%n row refused</numerusform>
+            <numerusform>%n rows refused</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n treatment(s)</source>
+        <source>%n wash(es) here already</source>
         <translation>
-            <numerusform>%n treatment</numerusform>
-            <numerusform>%n treatments</numerusform>
+            <numerusform>%n wash here already</numerusform>
+            <numerusform>%n washes here already</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n treated colony(ies)</source>
+        <source>%n wash(es) kept. Taking the same table in again adds nothing.</source>
         <translation>
-            <numerusform>%n treated colony</numerusform>
-            <numerusform>%n treated colonies</numerusform>
+            <numerusform>%n wash kept. Taking the same table in again adds nothing.</numerusform>
+            <numerusform>%n washes kept. Taking the same table in again adds nothing.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n counted scoop(s)</source>
+        <source>%n wash(es) to keep</source>
         <translation>
-            <numerusform>%n counted scoop</numerusform>
-            <numerusform>%n counted scoops</numerusform>
+            <numerusform>%n wash to keep</numerusform>
+            <numerusform>%n washes to keep</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n yard round(s)</source>
+        <source>Keep %n wash(es)</source>
         <translation>
-            <numerusform>%n yard round</numerusform>
-            <numerusform>%n yard rounds</numerusform>
+            <numerusform>Keep %n wash</numerusform>
+            <numerusform>Keep %n washes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>and %n other field(s)</source>
+        <source>and %n more row(s)</source>
         <translation>
-            <numerusform>and %n other field</numerusform>
-            <numerusform>and %n other fields</numerusform>
+            <numerusform>and %n more row</numerusform>
+            <numerusform>and %n more rows</numerusform>
         </translation>
     </message>
+</context>
+<context>
+    <name>halfcup::touch::OwnScoopsController</name>
     <message numerus="yes">
-        <source>%n more line(s) are damaged and were left out.</source>
+        <source>%1 bees in %2, from %n counted scoop(s)</source>
         <translation>
-            <numerusform>%n more line is damaged and was left out.</numerusform>
-            <numerusform>%n more lines are damaged and were left out.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n record(s) of a kind that this version does not know: a newer Halfcup wrote them. They are kept and passed on.</source>
-        <translation>
-            <numerusform>%n record of a kind that this version does not know: a newer Halfcup wrote it. It is kept and passed on.</numerusform>
-            <numerusform>%n records of a kind that this version does not know: a newer Halfcup wrote them. They are kept and passed on.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n record(s) wait for what they belong to. They show as soon as a file brings it.</source>
-        <translation>
-            <numerusform>%n record waits for what it belongs to. It shows as soon as a file brings that.</numerusform>
-            <numerusform>%n records wait for what they belong to. They show as soon as a file brings it.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n more are not listed one by one.</source>
-        <translation>
-            <numerusform>%n more is not listed.</numerusform>
-            <numerusform>%n more are not listed one by one.</numerusform>
+            <numerusform>%1 bees in %2, from %n counted scoop</numerusform>
+            <numerusform>%1 bees in %2, from %n counted scoops</numerusform>
         </translation>
     </message>
 </context>
@@ -581,12 +431,162 @@
     </message>
 </context>
 <context>
-    <name>halfcup::touch::App</name>
+    <name>halfcup::touch::SameController</name>
     <message numerus="yes">
-        <source>%n files were opened at once. Open them one after the other, so that you see what is in each.</source>
+        <source>%n colony(ies)</source>
         <translation>
-            <numerusform>%n file was opened.</numerusform>
-            <numerusform>%n files were opened at once. Open them one after the other, so that you see what is in each.</numerusform>
+            <numerusform>%n colony</numerusform>
+            <numerusform>%n colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s) may be the same</source>
+        <translation>
+            <numerusform>%n pair may be the same</numerusform>
+            <numerusform>%n pairs may be the same</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wash(es)</source>
+        <translation>
+            <numerusform>%n wash</numerusform>
+            <numerusform>%n washes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::ScoopController</name>
+    <message numerus="yes">
+        <source>from your %n counted scoop(s)</source>
+        <translation>
+            <numerusform>from your %n counted scoop</numerusform>
+            <numerusform>from your %n counted scoops</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::SeasonController</name>
+    <message numerus="yes">
+        <source>%1, %n colony(ies)</source>
+        <translation>
+            <numerusform>%1, %n colony</numerusform>
+            <numerusform>%1, %n colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n date(s) written to %1</source>
+        <translation>
+            <numerusform>%n date written to %1</numerusform>
+            <numerusform>%n dates written to %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n yard(s)</source>
+        <translation>
+            <numerusform>%n yard</numerusform>
+            <numerusform>%n yards</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Twelve months from %1: %n treatment(s).</source>
+        <translation>
+            <numerusform>Twelve months from %1: %n treatment.</numerusform>
+            <numerusform>Twelve months from %1: %n treatments.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::ShakeController</name>
+    <message numerus="yes">
+        <source>second(s) left</source>
+        <translation>
+            <numerusform>second left</numerusform>
+            <numerusform>seconds left</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::ShareController</name>
+    <message numerus="yes">
+        <source>%n wash(es) to hand on</source>
+        <translation>
+            <numerusform>%n wash to hand on</numerusform>
+            <numerusform>%n washes to hand on</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::SituationController</name>
+    <message numerus="yes">
+        <source>What you change here is written down for all %n colony(ies). The forecast is not kept.</source>
+        <translation>
+            <numerusform>What you change here is written down for the colony. The forecast is not kept.</numerusform>
+            <numerusform>What you change here is written down for all %n colonies. The forecast is not kept.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::TrayController</name>
+    <message numerus="yes">
+        <source>%n hour(s) since the scoop</source>
+        <translation>
+            <numerusform>%n hour since the scoop</numerusform>
+            <numerusform>%n hours since the scoop</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n hour(s) under the colony</source>
+        <translation>
+            <numerusform>%n hour under the colony</numerusform>
+            <numerusform>%n hours under the colony</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n jar(s) wait already. Wash some of them first.</source>
+        <translation>
+            <numerusform>%n jar waits already. Wash it first.</numerusform>
+            <numerusform>%n jars wait already. Wash some of them first.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s) since the scoop</source>
+        <translation>
+            <numerusform>%n minute since the scoop</numerusform>
+            <numerusform>%n minutes since the scoop</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::TreatmentController</name>
+    <message numerus="yes">
+        <source>%n colony(ies): %1</source>
+        <translation>
+            <numerusform>%n colony: %1</numerusform>
+            <numerusform>%n colonies: %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::YardsController</name>
+    <message numerus="yes">
+        <source>%n colony(ies)</source>
+        <translation>
+            <numerusform>%n colony</numerusform>
+            <numerusform>%n colonies</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies): %1</source>
+        <translation>
+            <numerusform>%n colony: %1</numerusform>
+            <numerusform>%n colonies: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>That would be %n colonies at once. %1 is the most.</source>
+        <translation>
+            <numerusform>That would be %n colony at once. %1 is the most.</numerusform>
+            <numerusform>That would be %n colonies at once. %1 is the most.</numerusform>
         </translation>
     </message>
 </context>

@@ -10,6 +10,7 @@
 #include "device/random_source.h"
 #include "device/tones.h"
 #include "device/vibration.h"
+#include "device/voice.h"
 #include "device/volume_keys.h"
 
 #include <memory>
@@ -26,6 +27,7 @@ struct Platform {
     std::unique_ptr<Folders> folders;
     std::unique_ptr<KeepAwake> keepAwake;
     std::unique_ptr<Tones> tones;
+    std::unique_ptr<Voice> voice;
     std::unique_ptr<Vibration> vibration;
     std::unique_ptr<VolumeKeys> volumeKeys;
     std::unique_ptr<FileHandover> files;

@@ -7,6 +7,12 @@
 
 namespace halfcup::touch {
 
+namespace {
+
+constexpr int spokenEvery = 5;
+
+} // namespace
+
 CountController::CountController(Services& services, int rinse, QObject* parent)
     : QObject(parent)
     , m_services(services)
@@ -75,7 +81,11 @@ bool CountController::tap() {
         emit changed();
         return false;
     }
-    return add(records::CountEvent::Change::Tap, 0);
+    if (!add(records::CountEvent::Change::Tap, 0))
+        return false;
+    if (mites() % spokenEvery == 0 && m_services.device.voice->works())
+        m_services.device.voice->say(spoken());
+    return true;
 }
 
 bool CountController::undo() {

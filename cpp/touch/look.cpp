@@ -5,6 +5,7 @@
 #include <QFontDatabase>
 #include <QGuiApplication>
 
+#include <algorithm>
 #include <cmath>
 
 namespace halfcup::touch {
@@ -43,6 +44,21 @@ void Look::setDusk(bool dusk) {
     if (m_dusk == dusk)
         return;
     m_dusk = dusk;
+    emit changed();
+}
+
+void Look::setThickGloves(bool thick) {
+    if (m_thickGloves == thick)
+        return;
+    m_thickGloves = thick;
+    emit changed();
+}
+
+void Look::setFontScale(double scale) {
+    const double within = std::clamp(scale, 1.0, 2.0);
+    if (m_fontScale == within)
+        return;
+    m_fontScale = within;
     emit changed();
 }
 

@@ -19,13 +19,17 @@ class Look : public QObject {
     QML_SINGLETON
 
     Q_PROPERTY(double pixelsPerMm READ pixelsPerMm NOTIFY changed)
-    Q_PROPERTY(double mainHeight READ mainHeight NOTIFY changed)   // main action, 20 mm
-    Q_PROPERTY(double touchHeight READ touchHeight NOTIFY changed) // anything else that is touched, 14 mm
-    Q_PROPERTY(double gap READ gap NOTIFY changed)                 // between two targets, 4 mm
-    Q_PROPERTY(double margin READ margin NOTIFY changed)           // page margin
+    // Main action, anything else that is touched, and what lies between two targets: 20, 14 and 4 mm; for
+    // thick gloves 26, 18 and 5 mm.
+    Q_PROPERTY(double mainHeight READ mainHeight NOTIFY changed)
+    Q_PROPERTY(double touchHeight READ touchHeight NOTIFY changed)
+    Q_PROPERTY(double gap READ gap NOTIFY changed)
+    Q_PROPERTY(double margin READ margin NOTIFY changed) // page margin
     Q_PROPERTY(double corner READ corner CONSTANT)
     Q_PROPERTY(double hairline READ hairline CONSTANT)
     Q_PROPERTY(bool dusk READ isDusk WRITE setDusk NOTIFY changed)
+    Q_PROPERTY(bool thickGloves READ hasThickGloves WRITE setThickGloves NOTIFY changed)
+    Q_PROPERTY(double fontScale READ fontScale WRITE setFontScale NOTIFY changed) // 1 to 2
     Q_PROPERTY(bool leftHand READ isLeftHand WRITE setLeftHand NOTIFY changed)
 
     // Each pair that text stands in has a contrast of at least 7:1 in both themes; a test measures it.
@@ -56,14 +60,18 @@ public:
     static void setInstance(Look* look);
 
     double pixelsPerMm() const { return m_pixelsPerMm; }
-    double mainHeight() const { return 20 * m_pixelsPerMm; }
-    double touchHeight() const { return 14 * m_pixelsPerMm; }
-    double gap() const { return 4 * m_pixelsPerMm; }
+    double mainHeight() const { return (m_thickGloves ? 26 : 20) * m_pixelsPerMm; }
+    double touchHeight() const { return (m_thickGloves ? 18 : 14) * m_pixelsPerMm; }
+    double gap() const { return (m_thickGloves ? 5 : 4) * m_pixelsPerMm; }
     double margin() const { return 2.5 * m_pixelsPerMm; }
     double corner() const { return 12; }
     double hairline() const { return 2; }
     bool isDusk() const { return m_dusk; }
     void setDusk(bool dusk);
+    bool hasThickGloves() const { return m_thickGloves; }
+    void setThickGloves(bool thick);
+    double fontScale() const { return m_fontScale; }
+    void setFontScale(double scale); // what is out of range becomes the nearest that is in it
     bool isLeftHand() const { return m_leftHand; }
     void setLeftHand(bool left);
 
@@ -95,6 +103,7 @@ private:
     double m_fontScale;
     bool m_dusk = false;
     bool m_leftHand = false;
+    bool m_thickGloves = false;
 };
 
 } // namespace halfcup::touch

@@ -3,6 +3,7 @@
 #include "device/shifted_clock.h"
 #include "exchange/demo_reader.h"
 #include "exchange/keep_demo.h"
+#include "touch/languages.h"
 #include "touch/program.h"
 #include "touch/restoring.h"
 #include "touch/tour.h"
@@ -107,21 +108,28 @@ int main(int argc, char** argv) {
         QStringLiteral("Let the clock start at this time, as 2026-05-18T09:40:00+02:00: to "
                        "look ahead on a copy of the records, and for tests."),
         QStringLiteral("time"));
+    const QCommandLineOption language(QStringLiteral("language"),
+                                      QStringLiteral("de, en, es or fr, for this run."),
+                                      QStringLiteral("code"));
     const QCommandLineOption check(QStringLiteral("self-test"),
                                    QStringLiteral("Open every page, count warnings, quit."));
-    parser.addOptions({database, demo, tour, size, dpi, position, at, check});
+    parser.addOptions({database, demo, tour, size, dpi, position, at, language, check});
     parser.addPositionalArgument(QStringLiteral("file"),
                                  QStringLiteral("What to take in: a file from another phone (.halfcup), or a "
                                                 "table of earlier washes (.csv)."),
                                  QStringLiteral("[file]"));
     parser.process(application);
 
-    prepareQuick();
+    if (parser.isSet(language) && languageFor(parser.value(language)) != parser.value(language))
+        return fail(QStringLiteral("--language wants de, en, es or fr."));
+    prepareQuick(parser.value(language));
     if (parser.isSet(tour))
-        return playTour(parser.value(tour));
+        return playTour(parser.value(tour), parser.value(language));
 
     ProgramOptions options;
     options.databasePath = parser.value(database);
+    if (parser.isSet(language))
+        options.language = parser.value(language);
     if (parser.isSet(position))
         options.positionSource = parser.value(position);
     if (parser.isSet(size)) {
@@ -170,14 +178,17 @@ int main(int argc, char** argv) {
                     return selfTest(program);
                 if (isFirst)
                     program.app().openFiles(parser.positionalArguments());
-                QTimer::singleShot(0, &program.look(), [&] { platform.tones->prepare(); });
+                QTimer::singleShot(0, &program.look(), [&] {
+                    platform.tones->prepare();
+                    platform.voice->prepare();
+                });
                 const int code = QGuiApplication::exec();
                 restoreFrom = program.restoreFrom();
-                if (restoreFrom.isEmpty())
+                if (restoreFrom.isEmpty() && !program.wantsAgain())
                     return code;
             }
             // The program is gone, and its hold on the database; another one opens what is there then.
-            news = putBack(restoreFrom, options.databasePath, platform);
+            news = restoreFrom.isEmpty() ? QString() : putBack(restoreFrom, options.databasePath, platform);
         }
     } catch (const store::StoreError& error) {
         const QString sentence = words::trouble(error.kind(), options.databasePath);

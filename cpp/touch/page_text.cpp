@@ -5,6 +5,7 @@
 #include <QCoreApplication>
 #include <QDir>
 #include <QFile>
+#include <QLocale>
 
 namespace halfcup::touch {
 
@@ -17,8 +18,13 @@ class PageText {
 };
 
 QString read(const QString& name) {
-    QFile file(QStringLiteral(":/halfcup/assets/pages/%1.md").arg(name));
-    return file.open(QIODevice::ReadOnly) ? QString::fromUtf8(file.readAll()) : QString();
+    const QString language = QLocale::languageToCode(QLocale().language());
+    for (const QString& folder : {language + u'/', QString()}) { // English lies beside the folders
+        QFile file(QStringLiteral(":/halfcup/assets/pages/%1%2.md").arg(folder, name));
+        if (file.open(QIODevice::ReadOnly))
+            return QString::fromUtf8(file.readAll());
+    }
+    return {};
 }
 
 QStringList cells(const QString& row) {

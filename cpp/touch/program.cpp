@@ -4,13 +4,12 @@
 
 #include "handbook/built_in.h"
 #include "place/qt_position_source.h"
+#include "touch/languages.h"
 
 #include <QFont>
 #include <QGuiApplication>
-#include <QLocale>
 #include <QQuickStyle>
 #include <QQuickWindow>
-#include <QTranslator>
 
 #include <stdexcept>
 
@@ -32,15 +31,11 @@ QQuickWindow* load(QQmlApplicationEngine& engine, const QString& page, const QVa
 
 } // namespace
 
-void prepareQuick() {
+void prepareQuick(const QString& language) {
     QQuickStyle::setStyle(QStringLiteral("Basic")); // a desktop's own style changes sizes and colours
     qml_register_types_Halfcup_Touch();
     qml_register_types_Halfcup();
-    // English until there are more languages; without its file plurals read "1 mite(s)".
-    static QTranslator english;
-    if (english.load(QStringLiteral(":/halfcup/languages/halfcup_en.qm")))
-        QCoreApplication::installTranslator(&english);
-    QLocale::setDefault(QLocale(QLocale::English, QLocale().territory()));
+    useLanguage(language);
 }
 
 Program::Program(device::Platform& platform, const ProgramOptions& options)
@@ -53,6 +48,7 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
                                                           [&platform] { return platform.random->next(); }}))
     , m_settings(std::make_unique<Settings>(*m_store))
     , m_messages(std::make_unique<Messages>()) {
+    useLanguage(options.language.value_or(m_settings->language()));
     auto makeSource = options.makeSource;
     if (!makeSource)
         makeSource = [](const QString& setting) -> std::unique_ptr<place::PositionSource> {
@@ -61,12 +57,14 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     m_position = std::make_unique<PositionStamper>(*platform.clock, std::move(makeSource));
     m_position->useSource(options.positionSource.value_or(m_settings->positionSource()));
     m_services.reset(new Services{*m_store, m_platform, *m_position, *m_settings, *m_messages, m_handbook});
-    m_platform.tones->setOn(m_settings->sound());
+    m_services->applySound();
 
     m_look = std::make_unique<Look>(options.pixelsPerMm, options.fontScale);
     const auto applySettings = [this] {
         m_look->setDusk(m_settings->dusk());
         m_look->setLeftHand(m_settings->leftHand());
+        m_look->setThickGloves(m_settings->thickGloves());
+        m_look->setFontScale(m_options.fontScale * m_settings->textPercent() / 100);
     };
     applySettings();
     QObject::connect(m_settings.get(), &Settings::changed, m_look.get(), applySettings);
@@ -74,6 +72,10 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     m_app = std::make_unique<App>(*m_services, *m_messages);
     QObject::connect(m_app.get(), &App::restoreWanted, m_app.get(), [this](const QString& backupPath) {
         m_restoreFrom = backupPath;
+        QCoreApplication::exit();
+    });
+    QObject::connect(m_app->setup(), &SetupController::languageChosen, m_app.get(), [this] {
+        m_wantsAgain = true;
         QCoreApplication::exit();
     });
 }

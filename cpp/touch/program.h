@@ -24,6 +24,7 @@ struct ProgramOptions {
     QSize windowSize{360, 740};      // of a window on a desktop; a phone gives its own
     double pixelsPerMm = 160 / 25.4; // device-independent pixels in a millimetre of the glass
     double fontScale = 1.0;
+    std::optional<QString> language;        // instead of the keeper's setting, for this run only
     std::optional<QString> positionSource;  // instead of the keeper's setting, for this run only
     PositionStamper::MakeSource makeSource; // empty: Qt Positioning
 };
@@ -42,6 +43,9 @@ public:
     /// The backup that the keeper asked to have put back; empty: none. The program has ended itself for it;
     /// with it goes the database's Store, then see restoring.h.
     [[nodiscard]] QString restoreFrom() const { return m_restoreFrom; }
+
+    /// The keeper chose another language: the program has ended itself to be put together again in it.
+    [[nodiscard]] bool wantsAgain() const { return m_wantsAgain; }
 
     [[nodiscard]] App& app() { return *m_app; }
     [[nodiscard]] store::Store& store() { return *m_store; }
@@ -66,13 +70,14 @@ private:
     QQuickWindow* m_window = nullptr;
     QStringList m_warnings;
     QString m_restoreFrom;
+    bool m_wantsAgain = false;
 };
 
 /// A window with one sentence, for a database that cannot be opened. Lives until the engine goes.
 [[nodiscard]] std::unique_ptr<QQmlApplicationEngine> showTrouble(Look& look, const QString& sentence,
                                                                  const QString& detail);
 
-/// Style, fonts and the types the pages use. Call once, before the first Program.
-void prepareQuick();
+/// Style, fonts, the types the pages use, and a language (languages.h). Call once, before the first Program.
+void prepareQuick(const QString& language = {});
 
 } // namespace halfcup::touch

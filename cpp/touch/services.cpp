@@ -27,6 +27,18 @@ records::ShakeReading Services::shakeReading() const {
     return {reading.bootMs, reading.utcMs, reading.bootId};
 }
 
+void Services::tell(const QString& spoken, device::Tone tone) const {
+    if (device.voice->isOn() && device.voice->works())
+        device.voice->say(spoken);
+    else
+        device.tones->play(tone);
+}
+
+void Services::applySound() const {
+    device.tones->setOn(settings.sound());
+    device.voice->setOn(settings.sound() && settings.voice());
+}
+
 bool Services::kept(const std::function<void()>& work) {
     try {
         work();

@@ -30,6 +30,12 @@ struct Services {
     [[nodiscard]] QString say(const season::Phrase& phrase) const;
     [[nodiscard]] records::ShakeReading shakeReading() const;
 
+    /// Says it aloud where this phone has a voice, else plays the tone; neither where the keeper wants
+    /// silence.
+    void tell(const QString& spoken, device::Tone tone) const;
+    /// Sound and voice as the settings have them.
+    void applySound() const;
+
     /// Runs what writes to the store. False, and a sentence for the keeper, where it cannot be written.
     bool kept(const std::function<void()>& work);
 };

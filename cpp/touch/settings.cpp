@@ -42,6 +42,25 @@ void Settings::setLeftHand(bool left) {
     emit changed();
 }
 
+bool Settings::thickGloves() const {
+    return integer(m_store, "thick_gloves", 0) != 0;
+}
+
+void Settings::setThickGloves(bool thick) {
+    m_store.setSetting("thick_gloves", std::int64_t{thick});
+    emit changed();
+}
+
+int Settings::textPercent() const {
+    const auto kept = integer(m_store, "text_percent", 100);
+    return kept < 100 || kept > 200 ? 100 : static_cast<int>(kept);
+}
+
+void Settings::setTextPercent(int percent) {
+    m_store.setSetting("text_percent", std::int64_t{percent});
+    emit changed();
+}
+
 bool Settings::dusk() const {
     return integer(m_store, "dusk", 0) != 0;
 }
@@ -51,12 +70,32 @@ void Settings::setDusk(bool dusk) {
     emit changed();
 }
 
+QString Settings::language() const {
+    const records::Value value = m_store.setting("language");
+    const auto* code = std::get_if<std::string>(&value);
+    return code ? QString::fromStdString(*code) : QString();
+}
+
+void Settings::setLanguage(const QString& code) {
+    m_store.setSetting("language", code.toStdString());
+    emit changed();
+}
+
 bool Settings::sound() const {
     return integer(m_store, "sound", 1) != 0;
 }
 
 void Settings::setSound(bool on) {
     m_store.setSetting("sound", std::int64_t{on});
+    emit changed();
+}
+
+bool Settings::voice() const {
+    return integer(m_store, "voice", 1) != 0;
+}
+
+void Settings::setVoice(bool on) {
+    m_store.setSetting("voice", std::int64_t{on});
     emit changed();
 }
 
@@ -113,7 +152,8 @@ void Settings::setTemperatureUnit(season::TemperatureUnit unit) {
 
 std::vector<std::string> Settings::ofTheHand() {
     return {"shake_s",         "left_hand",     "dusk",         "sound",      "position_source",
-            "scoop_volume_ml", "scoop_settled", "usual_method", "fahrenheit", "read_what_this_is_not"};
+            "scoop_volume_ml", "scoop_settled", "usual_method", "fahrenheit", "read_what_this_is_not",
+            "language",        "thick_gloves",  "text_percent", "voice"};
 }
 
 bool Settings::readWhatThisIsNot() const {

@@ -25,10 +25,18 @@ public:
     void setShakeSeconds(int seconds);
     [[nodiscard]] bool leftHand() const;
     void setLeftHand(bool left);
+    [[nodiscard]] bool thickGloves() const; // targets bigger still
+    void setThickGloves(bool thick);
+    [[nodiscard]] int textPercent() const; // size of letters, 100 to 200
+    void setTextPercent(int percent);
     [[nodiscard]] bool dusk() const;
     void setDusk(bool dusk);
+    [[nodiscard]] QString language() const; // a code of languages.h; "" the phone's own
+    void setLanguage(const QString& code);
     [[nodiscard]] bool sound() const; // on
     void setSound(bool on);
+    [[nodiscard]] bool voice() const; // on; silent where sound is off
+    void setVoice(bool on);
     [[nodiscard]] QString positionSource() const; // "" the phone's own; see place/qt_position_source.h
     void setPositionSource(const QString& source);
     [[nodiscard]] records::Scoop usualScoop() const; // volume and packing; half a cup, settled

@@ -4,6 +4,7 @@
 
 #include "records/method.h"
 #include "records/shake.h"
+#include "touch/languages.h"
 #include "touch/page_text.h"
 #include "touch/story.h"
 #include "touch/words.h"
@@ -20,6 +21,7 @@ namespace halfcup::touch {
 namespace {
 
 constexpr int shakeStepS = 10;
+constexpr int textStep = 25; // percent
 
 struct UsualScoop {
     const char* key;
@@ -40,9 +42,12 @@ SetupController::SetupController(Services& services, QObject* parent)
     , m_services(services) {
     refreshScoops();
     refreshMethods();
+    refreshLanguages();
+    connect(services.device.voice.get(), &device::Voice::worksChanged, this, &SetupController::changed);
     connect(&services.settings, &Settings::changed, this, [this] {
         refreshScoops();
         refreshMethods();
+        refreshLanguages();
         emit changed();
     });
 }
@@ -71,13 +76,50 @@ void SetupController::setDusk(bool dusk) {
     m_services.kept([&] { m_services.settings.setDusk(dusk); });
 }
 
+bool SetupController::hasThickGloves() const {
+    return m_services.settings.thickGloves();
+}
+
+void SetupController::setThickGloves(bool thick) {
+    m_services.kept([&] { m_services.settings.setThickGloves(thick); });
+}
+
+int SetupController::textPercent() const {
+    return m_services.settings.textPercent();
+}
+
+QString SetupController::textLine() const {
+    return tr("%1 %", "size of letters").arg(textPercent());
+}
+
+void SetupController::lettersLarger() {
+    m_services.kept([&] { m_services.settings.setTextPercent(std::min(textPercent() + textStep, 200)); });
+}
+
+void SetupController::lettersSmaller() {
+    m_services.kept([&] { m_services.settings.setTextPercent(std::max(textPercent() - textStep, 100)); });
+}
+
 bool SetupController::hasSound() const {
     return m_services.settings.sound();
 }
 
 void SetupController::setSound(bool on) {
     m_services.kept([&] { m_services.settings.setSound(on); });
-    m_services.device.tones->setOn(hasSound());
+    m_services.applySound();
+}
+
+bool SetupController::hasVoice() const {
+    return m_services.settings.voice();
+}
+
+void SetupController::setVoice(bool on) {
+    m_services.kept([&] { m_services.settings.setVoice(on); });
+    m_services.applySound();
+}
+
+bool SetupController::voiceWorks() const {
+    return m_services.device.voice->works();
 }
 
 QString SetupController::positionSource() const {
@@ -144,6 +186,33 @@ void SetupController::refreshMethods() {
 void SetupController::chooseMethod(const QString& id) {
     if (records::findMethod(id.toStdString()))
         m_services.kept([&] { m_services.settings.setUsualMethod(id.toStdString()); });
+}
+
+void SetupController::refreshLanguages() {
+    const QString wish = m_services.settings.language();
+    QList<ChoiceListModel::Entry> entries;
+    ChoiceListModel::Entry phones;
+    phones.title = tr("As the phone has it");
+    phones.chosen = wish.isEmpty();
+    for (const Language& each : touch::languages()) {
+        ChoiceListModel::Entry entry;
+        entry.key = each.code;
+        entry.title = each.name;
+        entry.chosen = each.code == wish;
+        if (each.code == languageFor({}))
+            phones.detail = each.name;
+        entries.append(entry);
+    }
+    entries.prepend(phones);
+    m_languages.setEntries(entries);
+}
+
+void SetupController::chooseLanguage(const QString& code) {
+    const QString before = m_services.settings.language();
+    if (code == before || !m_services.kept([&] { m_services.settings.setLanguage(code); }))
+        return;
+    if (languageFor(code) != languageFor(before))
+        emit languageChosen();
 }
 
 void SetupController::shakeLonger() {

@@ -93,7 +93,7 @@ bool ShakeController::hasSound() const {
 
 void ShakeController::setSound(bool on) {
     m_services.kept([&] { m_services.settings.setSound(on); });
-    m_services.device.tones->setOn(hasSound());
+    m_services.applySound();
     emit changed();
 }
 
@@ -158,17 +158,16 @@ void ShakeController::look() {
 }
 
 void ShakeController::say(KeptPhase before) {
-    device::Tones& tones = *m_services.device.tones;
     switch (m_progress.phase) {
     case KeptPhase::SecondHalf:
         if (before == KeptPhase::FirstHalf)
-            tones.play(device::Tone::HalfTime);
+            m_services.tell(tr("Half time", "spoken"), device::Tone::HalfTime);
         break;
     case KeptPhase::LastTenSeconds:
-        tones.play(device::Tone::TenSeconds);
+        m_services.tell(tr("Ten seconds", "spoken"), device::Tone::TenSeconds);
         break;
     case KeptPhase::Over:
-        tones.play(device::Tone::End);
+        m_services.tell(tr("Stop", "spoken, the time is over"), device::Tone::End);
         m_services.device.vibration->buzz(std::chrono::milliseconds(1200));
         break;
     default:

@@ -189,7 +189,13 @@ void lookAround(Program& program, Guide& guide) {
     guide.picture(QStringLiteral("share"));
 }
 
-void playAt(const QSize& size, const QDir& folder, const QString& databasePath, const QString& csvPath) {
+struct Where {
+    QDir pictures;
+    QString databasePath;
+    QString csvPath; // empty: none is written
+};
+
+void playAt(const QSize& size, const Where& where, const QString& language) {
     const exchange::Demo wanted = exchange::readDemo(exchange::builtInDemo());
     device::FakePlatform fake = device::makeFakePlatform(wanted.today.utcMs);
     fake.clock->setOffset(wanted.today.offsetMinutes);
@@ -199,7 +205,8 @@ void playAt(const QSize& size, const QDir& folder, const QString& databasePath, 
     const records::Position yard = demo.yards.front().position.value_or(records::Position{});
 
     ProgramOptions program;
-    program.databasePath = databasePath;
+    program.databasePath = where.databasePath;
+    program.language = language;
     program.windowSize = size;
     program.positionSource = QStringLiteral("demo");
     program.makeSource = [&](const QString&) { return sourceAt(yard, *fake.platform.clock); };
@@ -207,14 +214,14 @@ void playAt(const QSize& size, const QDir& folder, const QString& databasePath, 
     exchange::keepDemo(running.store(), demo);
     if (!running.show())
         throw std::runtime_error("The pages could not be loaded.");
-    Guide guide(running, *fake.clock, folder);
+    Guide guide(running, *fake.clock, where.pictures);
     walk(guide);
     treat(running, guide);
     lookAround(running, guide);
-    if (!csvPath.isEmpty()) {
+    if (!where.csvPath.isEmpty()) {
         running.app().navigator()->open(Navigator::Export);
         ExportController* const people = running.app().share()->people();
-        if (!people->writeTo(csvPath))
+        if (!people->writeTo(where.csvPath))
             throw std::runtime_error(people->result().toStdString());
         guide.picture(QStringLiteral("shared"));
     }
@@ -224,7 +231,7 @@ void playAt(const QSize& size, const QDir& folder, const QString& databasePath, 
 
 } // namespace
 
-int playTour(const QString& folder) {
+int playTour(const QString& folder, const QString& language) {
     QTextStream out(stdout);
     try {
         for (const QSize& size : {QSize(360, 740), QSize(320, 568), QSize(412, 915)}) {
@@ -238,8 +245,10 @@ int playTour(const QString& folder) {
                 (first ? QDir(folder) : pictures).absoluteFilePath(QStringLiteral("tour.db"));
             for (const char* ending : {"", "-wal", "-shm"}) // of an earlier tour
                 QFile::remove(database + QLatin1String(ending));
-            playAt(size, pictures, database,
-                   first ? QDir(folder).absoluteFilePath(QStringLiteral("washes.csv")) : QString());
+            playAt(size,
+                   {pictures, database,
+                    first ? QDir(folder).absoluteFilePath(QStringLiteral("washes.csv")) : QString()},
+                   language);
             if (!first)
                 for (const char* ending : {"", "-wal", "-shm"})
                     QFile::remove(database + QLatin1String(ending));

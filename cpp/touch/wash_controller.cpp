@@ -33,7 +33,7 @@ WashController::WashController(Services& services, QObject* parent)
         emit settleChanged();
         if (settleSecondsLeft() == 0) {
             m_settleTimer.stop();
-            m_services.device.tones->play(device::Tone::End);
+            m_services.tell(tr("It has settled", "spoken"), device::Tone::End);
         }
     });
     connect(&m_scoop, &ScoopController::edited, this, [this] {

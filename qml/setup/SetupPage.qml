@@ -44,12 +44,66 @@ PageFrame {
 
         OptionPair {
             width: parent.width
+            title: qsTr("What you touch")
+            first: qsTr("Large")
+            second: qsTr("Larger still")
+            pairName: "gloves"
+            secondChosen: page.setup.thickGloves
+            onPicked: isSecond => page.setup.thickGloves = isSecond
+        }
+
+        HeadText {
+            width: parent.width
+            text: qsTr("Size of letters: %1").arg(page.setup.textLine)
+        }
+
+        SideRow {
+            width: parent.width
+
+            SideButton {
+                objectName: "lettersSmaller"
+                text: qsTr("Smaller")
+                onClicked: page.setup.lettersSmaller()
+            }
+
+            SideButton {
+                objectName: "lettersLarger"
+                text: qsTr("Larger")
+                onClicked: page.setup.lettersLarger()
+            }
+        }
+
+        OptionPair {
+            width: parent.width
             title: qsTr("Sounds of the timer")
             first: qsTr("On")
             second: qsTr("Off")
             pairName: "sound"
             secondChosen: !page.setup.sound
             onPicked: isSecond => page.setup.sound = !isSecond
+        }
+
+        OptionPair {
+            width: parent.width
+            visible: page.setup.voiceWorks
+            title: qsTr("Voice: half time, ten seconds, every fifth mite")
+            first: qsTr("On")
+            second: qsTr("Off")
+            pairName: "voice"
+            secondChosen: !page.setup.voice
+            onPicked: isSecond => page.setup.voice = !isSecond
+        }
+
+        HeadText {
+            width: parent.width
+            text: qsTr("Language")
+        }
+
+        ChoiceList {
+            width: parent.width
+            rowName: "language"
+            model: page.setup.languages
+            onPicked: code => page.setup.chooseLanguage(code)
         }
 
         HeadText {

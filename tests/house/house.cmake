@@ -12,6 +12,9 @@ endforeach()
 halfcup_script_test(house_checks_can_fail
     COMMAND ${HALFCUP_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/selfcheck.py --qmllint $<TARGET_FILE:Qt6::qmllint>
     LABELS house)
+# Every text has words in every language, and its places for figures.
+halfcup_script_test(house_languages COMMAND ${HALFCUP_PYTHON} -B ${CMAKE_SOURCE_DIR}/assets/languages/update --check
+    LABELS house)
 # qmllint looks at types that the build generates, so this one comes after the build. Its levels: .qmllint.ini
 halfcup_script_test(qmllint COMMAND ${CMAKE_COMMAND} --build ${CMAKE_BINARY_DIR} --target all_qmllint
     LABELS lint TIMEOUT 600)

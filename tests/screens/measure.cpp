@@ -12,9 +12,11 @@ namespace halfcup::screens {
 
 namespace {
 
-constexpr double mainMm = 20;
-constexpr double sideMm = 14;
-constexpr double apartMm = 4;
+struct LeastMm {
+    double main, side, apart;
+};
+constexpr LeastMm usual{20, 14, 4};
+constexpr LeastMm thickGloves{26, 18, 5};
 constexpr double leastContrast = 7;
 constexpr double slackPx = 0.6; // sizes are laid out on whole and half pixels
 
@@ -89,11 +91,16 @@ QRectF page(Stage& stage) {
     return {QPointF(0, 0), QSizeF(stage.window()->size())};
 }
 
+const LeastMm& least(Stage& stage) {
+    return stage.look().hasThickGloves() ? thickGloves : usual;
+}
+
 QStringList smallOnes(Stage& stage, const QQuickItem* item) {
     QStringList wrong;
     const double px = stage.look().pixelsPerMm();
-    const double least = (isMain(item) && !sharesItsRow(item) ? mainMm : sideMm) * px;
-    if (item->height() < least - slackPx || item->width() < sideMm * px - slackPx)
+    const LeastMm mm = least(stage);
+    const double height = (isMain(item) && !sharesItsRow(item) ? mm.main : mm.side) * px;
+    if (item->height() < height - slackPx || item->width() < mm.side * px - slackPx)
         wrong.append(QStringLiteral("%1 is %2 x %3 mm")
                          .arg(nameOf(item))
                          .arg(item->width() / px, 0, 'f', 1)
@@ -136,7 +143,7 @@ QStringList wrongSizes(Stage& stage) {
             if (first.isEmpty() || second.isEmpty())
                 continue; // scrolled out of sight
             const double mm = gap(first, second) / stage.look().pixelsPerMm();
-            if (mm < apartMm - slackPx / stage.look().pixelsPerMm())
+            if (mm < least(stage).apart - slackPx / stage.look().pixelsPerMm())
                 wrong.append(QStringLiteral("%1 and %2 are %3 mm apart")
                                  .arg(nameOf(touched[i]), nameOf(touched[j]))
                                  .arg(mm, 0, 'f', 1));

@@ -13,7 +13,7 @@
 
 namespace halfcup::screens {
 
-Stage::Stage(Records records, QSize size)
+Stage::Stage(Records records, QSize size, const QString& language)
     : m_device(device::makeFakePlatform()) {
     static const bool prepared = [] {
         touch::prepareQuick();
@@ -23,6 +23,8 @@ Stage::Stage(Records records, QSize size)
     touch::ProgramOptions options;
     options.databasePath = m_folder.filePath(QStringLiteral("halfcup.db"));
     options.windowSize = size;
+    if (!language.isEmpty())
+        options.language = language;
     options.makeSource = [this](const QString&) {
         auto source = std::make_unique<place::ScriptedPositionSource>();
         source->setFixesOnStart(m_fixes);
@@ -71,6 +73,16 @@ void Stage::setDusk(bool dusk) {
 
 void Stage::setLeftHand(bool left) {
     app().setup()->setLeftHand(left);
+    settle();
+}
+
+void Stage::setThickGloves(bool thick) {
+    app().setup()->setThickGloves(thick);
+    settle();
+}
+
+void Stage::setTextPercent(int percent) {
+    m_program->services().settings.setTextPercent(percent);
     settle();
 }
 

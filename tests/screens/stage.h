@@ -25,7 +25,8 @@ public:
         Demo,
         FirstStart, // as it comes from the store
     };
-    explicit Stage(Records records, QSize size = {360, 740});
+    /// language: a code of touch/languages.h, or "pseudo", whose words are longer and all between brackets.
+    explicit Stage(Records records, QSize size = {360, 740}, const QString& language = {});
 
     touch::App& app() { return m_program->app(); }
     touch::Program& program() { return *m_program; }
@@ -38,6 +39,8 @@ public:
     void standAt(double latitudeDeg, double longitudeDeg);
     void setDusk(bool dusk);
     void setLeftHand(bool left);
+    void setThickGloves(bool thick);
+    void setTextPercent(int percent); // 100 to 200
 
     /// The item of that name that can be seen; nullptr where there is none.
     QQuickItem* find(const QString& name) const;

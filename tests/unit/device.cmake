@@ -6,6 +6,7 @@ halfcup_test(device_tones SOURCES device_tones.cpp LIBRARIES Halfcup::device LAB
 halfcup_test(device_keys SOURCES device_keys.cpp LIBRARIES Halfcup::device LABELS unit)
 halfcup_test(device_folders SOURCES device_folders.cpp LIBRARIES Halfcup::device LABELS unit)
 halfcup_test(device_fakes SOURCES device_fakes.cpp LIBRARIES Halfcup::device LABELS unit)
+halfcup_test(device_voice SOURCES device_voice.cpp LIBRARIES Halfcup::device Qt6::TextToSpeech LABELS unit)
 find_package(Python3 REQUIRED COMPONENTS Interpreter)
 halfcup_script_test(device_sounds_are_their_notes
     COMMAND ${Python3_EXECUTABLE} ${CMAKE_SOURCE_DIR}/assets/sounds/make.py --check LABELS unit)

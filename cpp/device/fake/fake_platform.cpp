@@ -128,6 +128,7 @@ FakePlatform makeFakePlatform(std::int64_t utcMs, std::uint64_t seed) {
     fake.folders = own(p.folders, std::make_unique<FakeFolders>());
     fake.keepAwake = own(p.keepAwake, std::make_unique<FakeKeepAwake>());
     fake.tones = own(p.tones, std::make_unique<FakeTones>(*fake.clock));
+    fake.voice = own(p.voice, std::make_unique<FakeVoice>());
     fake.vibration = own(p.vibration, std::make_unique<FakeVibration>());
     fake.volumeKeys = own(p.volumeKeys, std::make_unique<FakeVolumeKeys>());
     fake.files = own(p.files, std::make_unique<FakeFileHandover>());

@@ -7,6 +7,7 @@
 #include "device/fake/fake_keep_awake.h"
 #include "device/fake/fake_tones.h"
 #include "device/fake/fake_vibration.h"
+#include "device/fake/fake_voice.h"
 #include "device/fake/fake_volume_keys.h"
 #include "device/fake/seeded_random.h"
 #include "device/fake/set_clock.h"
@@ -23,6 +24,7 @@ struct FakePlatform {
     FakeFolders* folders = nullptr;
     FakeKeepAwake* keepAwake = nullptr;
     FakeTones* tones = nullptr;
+    FakeVoice* voice = nullptr;
     FakeVibration* vibration = nullptr;
     FakeVolumeKeys* volumeKeys = nullptr;
     FakeFileHandover* files = nullptr;

@@ -3,6 +3,7 @@
 
 #include "device/any/key_event_volume_keys.h"
 #include "device/any/multimedia_tones.h"
+#include "device/any/speech_voice.h"
 #include "device/any/standard_folders.h"
 #include "device/any/system_random.h"
 #include "device/linux/boot_clock.h"
@@ -22,6 +23,7 @@ Platform makePlatform() {
     platform.folders = std::make_unique<StandardFolders>();
     platform.keepAwake = std::make_unique<ScreenSaverKeepAwake>(bus);
     platform.tones = std::make_unique<MultimediaTones>();
+    platform.voice = std::make_unique<SpeechVoice>();
     platform.vibration = std::make_unique<FeedbackVibration>(bus);
     platform.volumeKeys = std::make_unique<KeyEventVolumeKeys>();
     platform.files = std::make_unique<PortalFileHandover>(bus);
