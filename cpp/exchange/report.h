@@ -2,9 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "pictures/legend.h"
+#include "pictures/type.h"
+
 #include <QString>
 #include <QStringList>
 
+#include <functional>
 #include <utility>
 #include <variant>
 #include <vector>
@@ -41,7 +45,28 @@ struct ReportTable {
     QString nothing;               // said in place of a table without rows
 };
 
-using ReportBlock = std::variant<ReportHeading, ReportParagraph, ReportFacts, ReportTable>;
+/// A picture that is drawn for the width it gets, and painted as lines and letters, never as dots. It stays
+/// on one page with its caption, its legend, and the sentence that tells its figures to whoever would rather
+/// read.
+struct ReportPicture {
+    /// The drawing's size says how high it came out; higher than a page, it is made smaller.
+    std::function<pictures::Drawing(const pictures::Sheet&)> draw;
+    double heightMm = 60; // of the sheet it is asked for
+    double widthMm = 0;   // 0: all there is; narrow ones have their words beside them
+    QString caption;
+    QString sentence;
+    pictures::Legend legend;
+};
+
+/// Pictures of one kind with one legend: two beside each other where each gets leastMm, else one.
+struct ReportPictures {
+    std::vector<ReportPicture> pictures; // their own legends and widths do not count
+    double leastMm = 70;
+    pictures::Legend legend;
+};
+
+using ReportBlock =
+    std::variant<ReportHeading, ReportParagraph, ReportFacts, ReportTable, ReportPicture, ReportPictures>;
 
 struct Report {
     QString title;    // on the first page

@@ -107,6 +107,10 @@ void addYards(const Making& making) {
                 labels.append(clean(colony.label));
         addLabels(facts, making.oneColony() ? ReportText::tr("Colony") : ReportText::tr("Colonies kept"),
                   std::move(labels));
+        if (const QString told = standingsOf(latestOf(making, yard.id)); !told.isEmpty())
+            facts.facts.emplace_back(making.oneColony() ? ReportText::tr("At the last wash")
+                                                        : ReportText::tr("At their last washes"),
+                                     told);
         making.blocks.emplace_back(std::move(facts));
     }
     if (making.records.yards.empty())
@@ -133,6 +137,7 @@ Report buildReport(const ReportRecords& records, const ReportRequest& request,
     report::addYards(making);
     report::addCautions(making);
     report::addTreatments(making);
+    report::addLatest(making);
     report::addWashes(making);
     report::addOtherCounts(making);
     report::addEvents(making);

@@ -15,21 +15,6 @@ class ReportText {
     Q_DECLARE_TR_FUNCTIONS(Report)
 };
 
-QString dayOf(const records::Sample& sample) {
-    return day(records::localDate(momentOf(sample)));
-}
-
-QString loadOf(const records::Answer& answer) {
-    return ReportText::tr("%1 (%2)", "a load, its range").arg(load(answer.loadQ50), loadRange(answer));
-}
-
-QString linesOf(const records::Answer& answer) {
-    const QString treat = figure(answer.lines.treat);
-    return answer.lines.own
-               ? ReportText::tr("%1; own %2", "treat line, own line").arg(treat, figure(*answer.lines.own))
-               : treat;
-}
-
 QString beesOf(const records::Sample& sample) {
     return sample.scoop.beesMean > 0 ? QString::number(std::llround(sample.scoop.beesMean)) : QString();
 }
@@ -40,21 +25,21 @@ void addWashes(const Making& making) {
     making.blocks.emplace_back(ReportHeading{ReportText::tr("Mite washes")});
     ReportTable table;
     table.columns = {{ReportText::tr("Day"), 16},
-                     {ReportText::tr("Colony"), making.manyYards() ? 20.0 : 11.0},
-                     {ReportText::tr("What it means"), 17},
-                     {ReportText::tr("Load per 100 bees (90 % range)"), 19},
-                     {ReportText::tr("Chance over the line"), 13, true},
+                     {ReportText::tr("Colony"), making.manyYards() ? 19.0 : 13.0},
+                     {ReportText::tr("What it means"), 20},
+                     {ReportText::tr("Load per 100 bees (90 % range)"), 20},
+                     {ReportText::tr("Chance over the line"), 11, true},
                      {ReportText::tr("Mites"), 7, true},
                      {ReportText::tr("Bees"), 7, true},
-                     {ReportText::tr("Line"), 9},
-                     {ReportText::tr("Method"), 15}};
+                     {ReportText::tr("Line"), 10},
+                     {ReportText::tr("Method"), 16}};
     table.nothing = ReportText::tr("No colony was washed in this period.");
     for (const records::Sample& sample : making.records.samples) {
         if (!sample.answer)
             continue;
         const records::Answer& answer = *sample.answer;
         table.rows.push_back({dayOf(sample), making.colony(sample.colonyId, sample.yardId), standing(sample),
-                              loadOf(answer), chance(answer.chanceOver), QString::number(answer.mites),
+                              loadAndRange(answer), chance(answer.chanceOver), QString::number(answer.mites),
                               beesOf(sample), linesOf(answer), method(sample.method)});
     }
     making.blocks.emplace_back(std::move(table));

@@ -14,7 +14,9 @@ namespace {
 constexpr double runningMm = 8; // at the top for what stands on every page, and at the bottom
 constexpr double gapMm = 2;     // between columns
 constexpr double labelMm = 34;
-constexpr qsizetype wideValue = 90; // characters from which on a value takes the whole width
+constexpr double wordsInPictures = 11;      // 8.25 points, in units of 1/96 inch
+constexpr double smallWordsInPictures = 10; // 7.5 points
+constexpr qsizetype wideValue = 90;         // characters from which on a value takes the whole width
 
 QFont fontFor(Type type, QPaintDevice& device) {
     QFont font(QGuiApplication::font(), &device);
@@ -37,11 +39,11 @@ QFont fontFor(Type type, QPaintDevice& device) {
     case Type::Mark:
         return of(8, true);
     case Type::Cell:
+    case Type::Value:
         return of(8.5);
     case Type::Running:
         return of(7.5);
     case Type::Body:
-    case Type::Value:
         break;
     }
     return of(9);
@@ -50,7 +52,8 @@ QFont fontFor(Type type, QPaintDevice& device) {
 } // namespace
 
 Typefaces::Typefaces(QPaintDevice& device)
-    : m_device(device) {
+    : m_device(device)
+    , m_inPictures(QGuiApplication::font().family(), wordsInPictures, smallWordsInPictures) {
     for (std::size_t i = 0; i < m_fonts.size(); ++i)
         m_fonts[i] = fontFor(static_cast<Type>(i), device);
 }
@@ -93,15 +96,15 @@ Layout::Layout(Typefaces& faces, double width, double height, double perMm)
 
 void Layout::place(QRectF where, const QString& text, Type type, bool toTheRight) {
     if (!text.isEmpty())
-        m_pages.back().push_back({where, text, type, toTheRight});
+        m_pages.back().push_back({.place = where, .text = text, .type = type, .toTheRight = toTheRight});
 }
 
 void Layout::fill(QRectF where) {
-    m_pages.back().push_back({where, {}, Type::Body, false});
+    m_pages.back().push_back({.place = where});
 }
 
-void Layout::rule(double y, double thicknessMm) {
-    fill({0, y, m_width, mm(thicknessMm)});
+void Layout::rule(double y, double thicknessMm, bool pale) {
+    m_pages.back().push_back({.place = {0, y, m_width, mm(thicknessMm)}, .pale = pale});
 }
 
 void Layout::need(double height) {
@@ -153,7 +156,7 @@ std::vector<Layout::FactRow> Layout::rowsOf(const ReportFacts& facts) const {
         for (const auto& [label, text] : row.facts)
             row.height = std::max({row.height, m_faces.height(*label, Type::Label, mm(labelMm - gapMm)),
                                    m_faces.height(*text, Type::Value, value)});
-        row.height += mm(0.8);
+        row.height += mm(0.5);
     }
     return rows;
 }
@@ -175,7 +178,8 @@ void Layout::add(const ReportFacts& facts) {
         double left = 0;
         const double value = row.wide ? m_width - mm(labelMm) : m_width / 2 - mm(labelMm + gapMm);
         for (const auto& [label, text] : row.facts) {
-            place({left, m_y, mm(labelMm - gapMm), row.height}, *label, Type::Label);
+            // A little lower, so that its smaller letters stand on the same line.
+            place({left, m_y + mm(0.16), mm(labelMm - gapMm), row.height}, *label, Type::Label);
             place({left + mm(labelMm), m_y, value, row.height}, *text, Type::Value);
             left += m_width / 2;
         }
@@ -224,7 +228,7 @@ void Layout::add(const ReportTable& table) {
             head();
         addCells(lefts, table, row, Type::Cell, true);
         m_y += height + mm(0.6);
-        rule(m_y, 0.08);
+        rule(m_y, 0.1, true);
         m_y += mm(0.7);
     }
     m_y += mm(2);

@@ -22,11 +22,21 @@ struct Making {
     [[nodiscard]] QString colony(const records::RecordId& id, const records::RecordId& yardId) const;
 };
 
+/// The newest answered wash of each colony that stands in the yard, labels in natural order.
+struct Latest {
+    const records::Colony* colony = nullptr;
+    const records::Sample* sample = nullptr; // nothing: not washed in the period
+};
+[[nodiscard]] std::vector<Latest> latestOf(const Making& making, const records::RecordId& yardId);
+/// "Over your line: 4; 7. Under your line: 1.", the graver ones first; empty where there is no colony.
+[[nodiscard]] QString standingsOf(const std::vector<Latest>& latest);
+
 /// The labels in natural order (2 before 10), in pieces of a hundred, so that a piece fits a page.
 void addLabels(ReportFacts& facts, const QString& name, QStringList labels);
 
 void addYards(const Making& making);
 void addTreatments(const Making& making);
+void addLatest(const Making& making);
 void addWashes(const Making& making);
 void addOtherCounts(const Making& making);
 void addEvents(const Making& making);

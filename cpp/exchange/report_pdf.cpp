@@ -3,6 +3,7 @@
 #include "exchange/report_pdf.h"
 
 #include "exchange/report_layout.h"
+#include "pictures/painter.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -40,13 +41,17 @@ public:
                 print(each);
             const double width = m_paper.width();
             const double foot = m_paper.height() - mm(5);
-            print({{0, foot, width * 0.8, 0}, report.running, report::Type::Running, false});
-            print({{width * 0.8, foot, width * 0.2, 0},
-                   ReportText::tr("page %1 of %2").arg(i + 1).arg(pages.size()),
-                   report::Type::Running,
-                   true});
+            print(
+                {.place = {0, foot, width * 0.8, 0}, .text = report.running, .type = report::Type::Running});
+            print({.place = {width * 0.8, foot, width * 0.2, 0},
+                   .text = ReportText::tr("page %1 of %2").arg(i + 1).arg(pages.size()),
+                   .type = report::Type::Running,
+                   .toTheRight = true});
             if (!report.mark.isEmpty())
-                print({{0, 0, width, 0}, report.mark, report::Type::Mark, true});
+                print({.place = {0, 0, width, 0},
+                       .text = report.mark,
+                       .type = report::Type::Mark,
+                       .toTheRight = true});
         }
     }
 
@@ -54,8 +59,19 @@ private:
     double mm(double value) const { return value * dotsPerInch / 25.4; }
 
     void print(const report::Placed& each) {
+        const pictures::Palette& palette = pictures::Palette::paper();
+        if (each.drawing) {
+            m_painter.save();
+            m_painter.translate(each.place.topLeft());
+            const double scale = each.place.width() / each.drawing->size.width();
+            m_painter.scale(scale, scale);
+            pictures::paint(m_painter, *each.drawing, palette, m_faces.inPictures());
+            m_painter.restore();
+            return;
+        }
         if (each.text.isEmpty())
-            return m_painter.fillRect(each.place, Qt::black);
+            return m_painter.fillRect(each.place,
+                                      palette.of(each.pale ? pictures::Tone::Rule : pictures::Tone::Ink));
         m_faces.breakLines(m_layout, each.text, each.type, each.place.width(), each.toTheRight);
         m_layout.draw(&m_painter, each.place.topLeft());
     }

@@ -43,25 +43,28 @@ ReportFacts told(const Making& making, const records::GivenTreatment& given) {
         colonies.append(clean(making.records.names.label(id)));
     const QString active = clean(substanceName(making.handbook, treatment.substance));
     ReportFacts facts;
+    // Days and product are what a treatment is looked up by, so they stand above the rest.
     facts.title =
-        ReportText::tr("%1: %2", "first day, product").arg(day(treatment.firstDay), clean(treatment.product));
+        treatment.firstDay == treatment.lastDay
+            ? ReportText::tr("%1: %2", "the day, the product")
+                  .arg(day(treatment.firstDay), orMissing(clean(treatment.product)))
+            : ReportText::tr("%1 to %2: %3", "first and last day, the product")
+                  .arg(day(treatment.firstDay), day(treatment.lastDay), orMissing(clean(treatment.product)));
     if (treatment.demo)
         facts.title = ReportText::tr("%1 (invented)").arg(facts.title);
     auto& all = facts.facts;
-    all.emplace_back(ReportText::tr("Product, by its label"), orMissing(clean(treatment.product)));
-    all.emplace_back(ReportText::tr("Active substance or measure"), orMissing(active));
-    all.emplace_back(ReportText::tr("Yard"), clean(making.records.names.yard(treatment.yardId).name));
-    all.emplace_back(ReportText::tr("Prescribed by"), orMissing(clean(treatment.prescriber)));
-    all.emplace_back(ReportText::tr("First day"), day(treatment.firstDay));
-    all.emplace_back(ReportText::tr("Last day"), day(treatment.lastDay));
+    all.emplace_back(ReportText::tr("Substance or measure"), orMissing(active));
+    all.emplace_back(ReportText::tr("Quantity, all colonies"), orMissing(clean(treatment.quantity)));
     all.emplace_back(ReportText::tr("Batch"), orMissing(clean(treatment.batch)));
     all.emplace_back(ReportText::tr("Expiry"), orMissing(treatment.expiry));
-    all.emplace_back(ReportText::tr("Quantity, all colonies"), orMissing(clean(treatment.quantity)));
-    all.emplace_back(ReportText::tr("Taken out of the hive"), removal(treatment));
     all.emplace_back(ReportText::tr("Withdrawal"), withdrawal(treatment));
+    all.emplace_back(ReportText::tr("Taken out of the hive"), removal(treatment));
     all.emplace_back(ReportText::tr("Supplier"), orMissing(clean(treatment.supplier)));
     all.emplace_back(ReportText::tr("Proof of purchase"), orMissing(clean(treatment.proof)));
+    all.emplace_back(ReportText::tr("Prescribed by"), orMissing(clean(treatment.prescriber)));
     all.emplace_back(ReportText::tr("Done by"), orMissing(clean(treatment.doneBy)));
+    if (making.manyYards())
+        all.emplace_back(ReportText::tr("Yard"), clean(making.records.names.yard(treatment.yardId).name));
     addLabels(facts, ReportText::tr("Colonies treated"), std::move(colonies));
     if (!treatment.note.empty())
         all.emplace_back(ReportText::tr("Note"), clean(treatment.note));
@@ -72,6 +75,10 @@ ReportFacts told(const Making& making, const records::GivenTreatment& given) {
 
 void addTreatments(const Making& making) {
     making.blocks.emplace_back(ReportHeading{ReportText::tr("Treatments")});
+    if (!making.records.treatments.empty())
+        making.blocks.emplace_back(ReportParagraph{
+            ReportText::tr("Above each: its first and last day, and the product as named on its label."),
+            ReportParagraph::Small});
     for (const records::GivenTreatment& given : making.records.treatments)
         making.blocks.emplace_back(told(making, given));
     if (making.records.treatments.empty())

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "exchange/report_words.h"
 
+#include "exchange/selection.h"
 #include "records/judgement.h"
 #include "records/method.h"
 
@@ -117,6 +118,21 @@ QString load(double per100) {
 QString loadRange(const records::Answer& answer) {
     return ReportWords::tr("%1 to %2", "a range of loads")
         .arg(load(answer.mites == 0 ? 0.0 : answer.loadQ05), load(answer.loadQ95));
+}
+
+QString loadAndRange(const records::Answer& answer) {
+    return ReportWords::tr("%1 (%2)", "a load, its range").arg(load(answer.loadQ50), loadRange(answer));
+}
+
+QString linesOf(const records::Answer& answer) {
+    const QString treat = figure(answer.lines.treat);
+    return answer.lines.own
+               ? ReportWords::tr("%1; own %2", "treat line, own line").arg(treat, figure(*answer.lines.own))
+               : treat;
+}
+
+QString dayOf(const records::Sample& sample) {
+    return day(records::localDate(momentOf(sample)));
 }
 
 QString figure(double value) {

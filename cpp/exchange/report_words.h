@@ -22,13 +22,16 @@ inline constexpr qsizetype longestText = 400;
 /// override the direction of text, by which a name could be made to read as another.
 [[nodiscard]] QString clean(const std::string& text);
 
-[[nodiscard]] QString day(const records::Date& date);           // "18 May 2026"
-[[nodiscard]] QString load(double per100);                      // "3.2"
-[[nodiscard]] QString loadRange(const records::Answer& answer); // "1.4 to 7.8"
-[[nodiscard]] QString figure(double value);                     // "12", "1.7": at most three digits
-[[nodiscard]] QString chance(double chance);                    // "55 %"
-[[nodiscard]] QString standing(const records::Sample& sample);  // "Over your line"
-[[nodiscard]] QString method(const std::string& id);            // "Alcohol wash"
+[[nodiscard]] QString day(const records::Date& date);              // "18 May 2026"
+[[nodiscard]] QString load(double per100);                         // "3.2"
+[[nodiscard]] QString loadRange(const records::Answer& answer);    // "1.4 to 7.8"
+[[nodiscard]] QString loadAndRange(const records::Answer& answer); // "3.2 (1.4 to 7.8)"
+[[nodiscard]] QString linesOf(const records::Answer& answer);      // "3", "3; own 2"
+[[nodiscard]] QString dayOf(const records::Sample& sample);        // local day of the scoop
+[[nodiscard]] QString figure(double value);                        // "12", "1.7": at most three digits
+[[nodiscard]] QString chance(double chance);                       // "55 %"
+[[nodiscard]] QString standing(const records::Sample& sample);     // "Over your line"
+[[nodiscard]] QString method(const std::string& id);               // "Alcohol wash"
 /// "Supers on", "Moved to Long Furrow". other: the label of the other colony or the name of the other yard.
 [[nodiscard]] QString happened(const records::ColonyEvent& event, const QString& other);
 /// "published", "common practice": how well a value is known.

@@ -45,6 +45,28 @@ TimeAxis::Names TimeAxis::namesFor(const Type& type) const {
     return month >= narrow + besides ? Names::Narrow : Names::Years;
 }
 
+/// How many years lie between two whose names have room.
+int TimeAxis::yearsApart(const Type& type) const {
+    const double year = (m_right - m_left) * 365.0 / records::daysBetween(m_first, m_last);
+    const double name = type.width(QStringLiteral("2026")) + besides;
+    for (const int every : {1, 2, 5, 10, 20, 50})
+        if (every * year >= name)
+            return every;
+    return 100;
+}
+
+/// The year's name in the middle of its year, reaching over its neighbours, which have none.
+void TimeAxis::nameOver(Tick& tick, const Type& type) const {
+    const QString text = QString::number(tick.day.year);
+    const double start = x(std::max(tick.day, m_first));
+    const double end = x(std::min(records::Date{tick.day.year + 1, 1, 1}, m_last));
+    const double width = type.width(text), left = (start + end - width) / 2;
+    if (left < m_left || left + width > m_right)
+        return;
+    tick.text = text;
+    tick.box = {left, 0, width, type.height()};
+}
+
 std::vector<TimeAxis::Tick> TimeAxis::ticks(const Type& type) const {
     const Names names = namesFor(type);
     std::vector<Tick> found;
@@ -59,8 +81,12 @@ std::vector<TimeAxis::Tick> TimeAxis::ticks(const Type& type) const {
         found.push_back(tick);
     };
     if (names == Names::Years) {
-        for (int year = m_first.year; year <= m_last.year; ++year)
-            add({year, 1, 1}, {year + 1, 1, 1}, QString::number(year));
+        const int every = yearsApart(type);
+        for (int year = m_first.year; year <= m_last.year; ++year) {
+            add({year, 1, 1}, {year + 1, 1, 1}, every == 1 ? QString::number(year) : QString());
+            if (every > 1 && year % every == 0)
+                nameOver(found.back(), type);
+        }
         return found;
     }
     for (records::Date month{m_first.year, m_first.month, 1}; month <= m_last; month = nextMonth(month))

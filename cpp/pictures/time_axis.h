@@ -32,12 +32,15 @@ public:
         QString text;      // "Jun", "J", "2026"; empty where there is no room
         QRectF box;        // of the text, x alone counts; centred in its month or year
     };
-    /// Months with their names as long as there is room, else with their first letters, else years alone.
+    /// Months with their names as long as there is room, else with their first letters, else years alone, and
+    /// of these only each second, fifth or tenth with its name where there is no room for all.
     [[nodiscard]] std::vector<Tick> ticks(const Type& type) const;
 
 private:
     enum class Names { Short, Narrow, Years };
     [[nodiscard]] Names namesFor(const Type& type) const;
+    [[nodiscard]] int yearsApart(const Type& type) const;
+    void nameOver(Tick& tick, const Type& type) const;
 
     records::Date m_first;
     records::Date m_last;

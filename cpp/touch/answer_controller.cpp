@@ -19,8 +19,6 @@ namespace halfcup::touch {
 
 namespace {
 
-constexpr int combCells = 100;
-
 /// "9 in half a cup": a line as a count in the keeper's own scoop, the way the trade says it.
 QString asCount(double line, double bees) {
     return QLocale().toString(line * bees / 100, 'f', 0);
@@ -125,24 +123,6 @@ QString AnswerController::zeroLine() const {
               "mite. "
               "While there is brood, most mites sit under cappings.")
         .arg(QLocale().toString(100 * none, 'f', 0));
-}
-
-int AnswerController::combAtLeast() const {
-    return m_answer.mites == 0 ? 0 : std::min(combCells, static_cast<int>(std::floor(m_answer.loadQ05)));
-}
-
-int AnswerController::combPerhaps() const {
-    return std::min(combCells, static_cast<int>(std::ceil(m_answer.loadQ95))) - combAtLeast();
-}
-
-bool AnswerController::combOverflows() const {
-    return m_answer.loadQ95 > combCells;
-}
-
-QString AnswerController::combSpoken() const {
-    return tr("Comb of a hundred cells: %1 filled, %2 more half filled.")
-        .arg(combAtLeast())
-        .arg(combPerhaps());
 }
 
 QString AnswerController::lineText() const {

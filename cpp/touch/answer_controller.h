@@ -3,6 +3,7 @@
 #pragma once
 
 #include "touch/choice_list_model.h"
+#include "touch/comb_item.h"
 #include "touch/services.h"
 
 #include <QObject>
@@ -17,14 +18,11 @@ class AnswerController : public QObject {
     QML_UNCREATABLE("made where the program is put together")
     Q_PROPERTY(QString context READ context NOTIFY changed) // "Colony 4, Alder Bend · 9 mites in half a cup"
     Q_PROPERTY(bool demo READ isDemo NOTIFY changed)
-    Q_PROPERTY(int standing READ standing NOTIFY changed)       // StandingWord::Value of the headline
-    Q_PROPERTY(QString headline READ headline NOTIFY changed)   // "Over your line"
-    Q_PROPERTY(QString sentence READ sentence NOTIFY changed)   // "About 3.2 mites on every 100 bees. ..."
-    Q_PROPERTY(QString zeroLine READ zeroLine NOTIFY changed)   // what none found can still hide; else empty
-    Q_PROPERTY(int combAtLeast READ combAtLeast NOTIFY changed) // cells to fill, 0 to 100
-    Q_PROPERTY(int combPerhaps READ combPerhaps NOTIFY changed) // cells to half fill after them
-    Q_PROPERTY(bool combOverflows READ combOverflows NOTIFY changed) // the range goes past 100
-    Q_PROPERTY(QString combSpoken READ combSpoken NOTIFY changed)
+    Q_PROPERTY(int standing READ standing NOTIFY changed)     // StandingWord::Value of the headline
+    Q_PROPERTY(QString headline READ headline NOTIFY changed) // "Over your line"
+    Q_PROPERTY(QString sentence READ sentence NOTIFY changed) // "About 3.2 mites on every 100 bees. ..."
+    Q_PROPERTY(QString zeroLine READ zeroLine NOTIFY changed) // what none found can still hide; else empty
+    Q_PROPERTY(halfcup::touch::CombPicture comb READ comb NOTIFY changed) // of the 90 % range
     Q_PROPERTY(QString lineText READ lineText NOTIFY changed) // "Your line is 3, or 9 in a half cup."
     Q_PROPERTY(
         QString chanceLine READ chanceLine NOTIFY changed) // "Chance that the true load is over 3: 55 %"
@@ -46,10 +44,7 @@ public:
     QString headline() const;
     QString sentence() const;
     QString zeroLine() const;
-    int combAtLeast() const;
-    int combPerhaps() const;
-    bool combOverflows() const;
-    QString combSpoken() const;
+    CombPicture comb() const { return {pictures::combOf(m_answer)}; }
     QString lineText() const;
     QString chanceLine() const;
     QString ownLine() const;

@@ -2,58 +2,76 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
-#include <QColor>
-#include <QQmlEngine>
-#include <QQuickPaintedItem>
+#include "pictures/comb.h"
+#include "touch/picture_item.h"
 
 namespace halfcup::touch {
 
-/// The comb of a hundred: a load as cells. A full cell is a mite per 100 bees that is there at the least, a
-/// cell with a small core one that perhaps is. Shape alone tells them apart; the fill only repeats it.
-/// Painted again only when a value or the size changed.
-class CombItem : public QQuickPaintedItem {
+/// What the comb of a hundred shows, on its way from a controller to a page.
+class CombPicture {
+    Q_GADGET
+    QML_VALUE_TYPE(combPicture)
+    Q_PROPERTY(bool hasPerhaps READ hasPerhaps)
+    Q_PROPERTY(bool overflows READ overflows)
+    Q_PROPERTY(QString spoken READ spoken)
+    // What a full cell, a cell with a core and the plus mean.
+    Q_PROPERTY(QString fullMeaning READ fullMeaning)
+    Q_PROPERTY(QString coreMeaning READ coreMeaning)
+    Q_PROPERTY(QString plusMeaning READ plusMeaning)
+public:
+    pictures::Comb comb;
+
+    bool hasPerhaps() const { return comb.perhaps > 0; }
+    bool overflows() const { return comb.overflows; }
+    QString spoken() const { return pictures::sentenceOf(comb); }
+    QString fullMeaning() const { return pictures::meaningOf(pictures::CombPart::Full); }
+    QString coreMeaning() const { return pictures::meaningOf(pictures::CombPart::Core); }
+    QString plusMeaning() const { return pictures::meaningOf(pictures::CombPart::Plus); }
+    friend bool operator==(const CombPicture&, const CombPicture&) = default;
+};
+
+/// The comb of a hundred on a page.
+class CombItem : public PictureItem {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(int atLeast READ atLeast WRITE setAtLeast NOTIFY changed) // full cells, 0 to 100
-    Q_PROPERTY(int perhaps READ perhaps WRITE setPerhaps NOTIFY changed) // cells with a core, after those
-    // The range goes past a hundred: the last cell gets a plus.
-    Q_PROPERTY(bool overflows READ overflows WRITE setOverflows NOTIFY changed)
-    Q_PROPERTY(QColor fillColor READ fillColor WRITE setFillColor NOTIFY changed)    // fill and cores
-    Q_PROPERTY(QColor wallColor READ wallColor WRITE setWallColor NOTIFY changed)    // walls of such cells
-    Q_PROPERTY(QColor emptyColor READ emptyColor WRITE setEmptyColor NOTIFY changed) // walls of empty cells
+    Q_PROPERTY(halfcup::touch::CombPicture picture READ picture WRITE setPicture NOTIFY changed)
     Q_PROPERTY(double aspect READ aspect CONSTANT) // width by height, to lay the item out
 public:
-    explicit CombItem(QQuickItem* parent = nullptr);
+    using PictureItem::PictureItem;
 
-    int atLeast() const { return m_atLeast; }
-    void setAtLeast(int cells); // what is out of range becomes the nearest that is in it
-    int perhaps() const { return m_perhaps; }
-    void setPerhaps(int cells);
-    bool overflows() const { return m_overflows; }
-    void setOverflows(bool overflows);
-    QColor fillColor() const { return m_fillColor; }
-    void setFillColor(const QColor& color);
-    QColor wallColor() const { return m_wallColor; }
-    void setWallColor(const QColor& color);
-    QColor emptyColor() const { return m_emptyColor; }
-    void setEmptyColor(const QColor& color);
+    CombPicture picture() const { return m_picture; }
+    void setPicture(const CombPicture& picture);
     double aspect() const;
-
-    void paint(QPainter* painter) override;
 
 signals:
     void changed();
 
-private:
-    template <class T>
-    void set(T& member, const T& value);
+protected:
+    pictures::Drawing draw(const pictures::Sheet& sheet) const override;
 
-    int m_atLeast = 0;
-    int m_perhaps = 0;
-    bool m_overflows = false;
-    QColor m_fillColor = Qt::black;
-    QColor m_wallColor = Qt::black;
-    QColor m_emptyColor = Qt::gray;
+private:
+    CombPicture m_picture;
+};
+
+/// One cell of it, for saying what it means.
+class CombCell : public PictureItem {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(bool full READ isFull WRITE setFull NOTIFY changed) // else with a core
+public:
+    using PictureItem::PictureItem;
+
+    bool isFull() const { return m_full; }
+    void setFull(bool full);
+
+signals:
+    void changed();
+
+protected:
+    pictures::Drawing draw(const pictures::Sheet& sheet) const override;
+
+private:
+    bool m_full = true;
 };
 
 } // namespace halfcup::touch

@@ -18,4 +18,19 @@ StandingWord::Value StandingWord::from(mites::Standing standing) {
     return Unknown;
 }
 
+std::optional<mites::Standing> StandingWord::standingOf(int value) {
+    switch (value) {
+    case Under:
+        return mites::Standing::Under;
+    case Close:
+        return mites::Standing::Close;
+    case Over:
+        return mites::Standing::Over;
+    case CannotTell:
+        return mites::Standing::CannotTell;
+    default:
+        return std::nullopt;
+    }
+}
+
 } // namespace halfcup::touch

@@ -7,6 +7,8 @@
 #include <QObject>
 #include <QQmlEngine>
 
+#include <optional>
+
 namespace halfcup::touch {
 
 /// What the mark beside a sentence shows: a drop under, on or over a line, a question, or nothing known yet.
@@ -19,6 +21,8 @@ public:
     Q_ENUM(Value)
 
     static Value from(mites::Standing standing);
+    /// The inverse; nothing for Unknown and for a value that is none.
+    static std::optional<mites::Standing> standingOf(int value);
 };
 
 } // namespace halfcup::touch

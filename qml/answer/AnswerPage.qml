@@ -43,10 +43,7 @@ PageFrame {
 
         CombView {
             width: parent.width
-            atLeast: page.answer.combAtLeast
-            perhaps: page.answer.combPerhaps
-            overflows: page.answer.combOverflows
-            spoken: page.answer.combSpoken
+            picture: page.answer.comb
         }
 
         PlainText {

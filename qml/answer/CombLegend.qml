@@ -15,21 +15,12 @@ Row {
 
     spacing: 6
 
-    // The first cell of a comb whose other cells are not drawn.
-    Item {
+    CombCell {
         width: 4 * Look.pixelsPerMm
         height: width * 1.16
-
-        CombItem {
-            width: parent.width * 10.5
-            height: width / aspect
-            atLeast: root.full ? 1 : 0
-            perhaps: root.full ? 0 : 1
-            fillColor: Look.honey
-            wallColor: Look.ink
-            emptyColor: "transparent"
-            Accessible.ignored: true
-        }
+        full: root.full
+        dusk: Look.dusk
+        Accessible.ignored: true
     }
 
     QuietText {

@@ -10,10 +10,7 @@ import Halfcup.Touch
 Item {
     id: root
 
-    property int atLeast: 0
-    property int perhaps: 0
-    property bool overflows: false
-    property string spoken
+    required property combPicture picture
     readonly property real combWidth: Math.min(width, 42 * Look.pixelsPerMm)
     readonly property bool beside: width - combWidth - Look.margin > 16 * Look.pixelsPerMm
 
@@ -25,14 +22,10 @@ Item {
         objectName: "comb"
         width: root.combWidth
         height: width / aspect
-        atLeast: root.atLeast
-        perhaps: root.perhaps
-        overflows: root.overflows
-        fillColor: Look.honey
-        wallColor: Look.ink
-        emptyColor: Look.line
+        picture: root.picture
+        dusk: Look.dusk
         Accessible.role: Accessible.Graphic
-        Accessible.name: root.spoken
+        Accessible.name: root.picture.spoken
     }
 
     Flow {
@@ -45,19 +38,19 @@ Item {
 
         CombLegend {
             full: true
-            text: qsTr("at least")
+            text: root.picture.fullMeaning
         }
 
         CombLegend {
             full: false
-            visible: root.perhaps > 0
-            text: qsTr("perhaps")
+            visible: root.picture.hasPerhaps
+            text: root.picture.coreMeaning
         }
 
         QuietText {
             width: Math.min(implicitWidth, legend.width)
-            visible: root.overflows
-            text: qsTr("+ and more than the comb holds")
+            visible: root.picture.overflows
+            text: qsTr("+ %1", "the plus in the comb, what it means").arg(root.picture.plusMeaning)
         }
     }
 }

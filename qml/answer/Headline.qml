@@ -23,9 +23,7 @@ Item {
         width: 8 * Look.pixelsPerMm
         height: width
         standing: root.standing
-        inkColor: Look.ink
-        closeColor: Look.honey
-        overColor: Look.rust
+        dusk: Look.dusk
     }
 
     TitleText {

@@ -82,8 +82,6 @@ Item {
         width: 6 * Look.pixelsPerMm
         height: width
         standing: root.standing
-        inkColor: Look.ink
-        closeColor: Look.honey
-        overColor: Look.rust
+        dusk: Look.dusk
     }
 }

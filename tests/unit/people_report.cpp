@@ -44,6 +44,11 @@ QStringList textsOf(const Report& report) {
             for (const auto& [label, value] : facts->facts)
                 all.append(label + u'=' + value);
         }
+        if (const auto* picture = std::get_if<ReportPicture>(&block))
+            all << picture->caption << picture->sentence;
+        if (const auto* several = std::get_if<ReportPictures>(&block))
+            for (const ReportPicture& each : several->pictures)
+                all << each.caption << each.sentence;
         if (const auto* table = std::get_if<ReportTable>(&block)) {
             for (const QStringList& row : table->rows)
                 all.append(row.join(u'|'));
@@ -98,8 +103,8 @@ private slots:
     void treatmentHasEveryFieldTheLawNames() {
         const QStringList texts = textsOf(reportOf(someRecords()));
         for (const char* fact :
-             {"First day=20 May 2026", "Last day=26 May 2026", "Product, by its label=pads as on the label",
-              "Active substance or measure=Formic acid, pads or strips", "Batch=FA-1",
+             {"20 May 2026 to 26 May 2026: pads as on the label",
+              "Substance or measure=Formic acid, pads or strips", "Batch=FA-1",
               "Quantity, all colonies=not written down", "Supplier=not written down",
               "Proof of purchase=not written down", "Colonies treated=4; 10",
               "Withdrawal=2 days; honey from 28 May 2026", "Prescribed by=not written down",

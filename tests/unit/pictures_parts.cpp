@@ -83,6 +83,9 @@ private slots:
         QVERIFY(texts({2026, 3, 1}, {2026, 7, 31}, 300).contains(QStringLiteral("Mar")));
         QVERIFY(texts({2026, 1, 1}, {2026, 12, 31}, 300).contains(QStringLiteral("J")));
         QVERIFY(texts({2017, 1, 1}, {2026, 12, 31}, 400).contains(QStringLiteral("2017")));
+        const QStringList narrow = texts({2017, 1, 1}, {2026, 12, 31}, 250); // 25 a year, a name takes more
+        QVERIFY(narrow.contains(QStringLiteral("2018")) && narrow.contains(QStringLiteral("2024")));
+        QVERIFY(!narrow.contains(QStringLiteral("2019")));
     }
 
     void daysLieInOrder() {

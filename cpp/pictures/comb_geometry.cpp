@@ -1,12 +1,12 @@
 // SPDX-FileCopyrightText: 2026 The Halfcup developers
 // SPDX-License-Identifier: Apache-2.0
-#include "touch/comb_geometry.h"
+#include "pictures/comb_geometry.h"
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-namespace halfcup::touch {
+namespace halfcup::pictures {
 
 namespace {
 
@@ -48,14 +48,17 @@ QPointF CombGeometry::centre(int index) const {
 }
 
 QPolygonF CombGeometry::cell(int index, double scale) const {
-    const QPointF middle = centre(index);
+    return hexagon(centre(index), m_radius * scale);
+}
+
+QPolygonF hexagon(QPointF middle, double radius) {
     QPolygonF corners;
     corners.reserve(6);
     for (int corner = 0; corner < 6; ++corner) {
         const double angle = (corner * 60 - 90) * std::numbers::pi / 180;
-        corners.append(middle + QPointF(std::cos(angle), std::sin(angle)) * (m_radius * scale));
+        corners.append(middle + QPointF(std::cos(angle), std::sin(angle)) * radius);
     }
     return corners;
 }
 
-} // namespace halfcup::touch
+} // namespace halfcup::pictures

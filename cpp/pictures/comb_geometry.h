@@ -6,7 +6,10 @@
 #include <QPolygonF>
 #include <QSizeF>
 
-namespace halfcup::touch {
+namespace halfcup::pictures {
+
+/// The six corners of a hexagon standing on a point; radius: from its middle to a corner.
+[[nodiscard]] QPolygonF hexagon(QPointF middle, double radius);
 
 /// Where the hundred cells of the comb lie: ten rows of ten hexagons standing on a point, every second row
 /// moved by half a cell as bees build it. A row is ten mites per 100 bees, so the picture can be counted by
@@ -39,4 +42,4 @@ private:
     double m_stroke = 0;
 };
 
-} // namespace halfcup::touch
+} // namespace halfcup::pictures
