@@ -856,6 +856,2293 @@
     </message>
 </context>
 <context>
+    <name>Handbook</name>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>% error</source>
+        <translation>% Fehler</translation>
+    </message>
+    <message>
+        <source>% isopropyl alcohol</source>
+        <translation>% Isopropylalkohol</translation>
+    </message>
+    <message>
+        <source>0.017 to 0.021 per day.</source>
+        <translation>0,017 bis 0,021 pro Tag.</translation>
+    </message>
+    <message>
+        <source>0.4 +/- 9.5 %.</source>
+        <translation>0,4 +/- 9,5 %.</translation>
+    </message>
+    <message>
+        <source>0.99 to the power of 100</source>
+        <translation>0,99 hoch 100</translation>
+    </message>
+    <message>
+        <source>0.99 to the power of 300</source>
+        <translation>0,99 hoch 300</translation>
+    </message>
+    <message>
+        <source>100 (x - y) / x, x living untreated, y living treated</source>
+        <translation>100 (x - y) / x, x lebend unbehandelt, y lebend behandelt</translation>
+    </message>
+    <message>
+        <source>100 [1 - (Ta/Tb)(Cb/Ca)], T treated, C control, b before, a after</source>
+        <translation>100 [1 - (Ta/Tb)(Cb/Ca)], T behandelt, C Kontrolle, b davor, a danach</translation>
+    </message>
+    <message>
+        <source>100 x 43 / 310</source>
+        <translation>100 x 43 / 310</translation>
+    </message>
+    <message>
+        <source>100 x 9 / 250</source>
+        <translation>100 x 9 / 250</translation>
+    </message>
+    <message>
+        <source>100 x 9 / 300</source>
+        <translation>100 x 9 / 300</translation>
+    </message>
+    <message>
+        <source>100 x 9 / 350</source>
+        <translation>100 x 9 / 350</translation>
+    </message>
+    <message>
+        <source>100 x 9 / 400</source>
+        <translation>100 x 9 / 400</translation>
+    </message>
+    <message>
+        <source>15 August</source>
+        <translation>15. August</translation>
+    </message>
+    <message>
+        <source>150 leaves: 70 38 17 10 9 3 2 1 with 0 to 7 mites.</source>
+        <translation>150 Blätter: 70 38 17 10 9 3 2 1 mit 0 bis 7 Milben.</translation>
+    </message>
+    <message>
+        <source>18.3 g per hundred bees, from 175 samples. Not the mass of live bees.</source>
+        <translation>18,3 g je hundert Bienen, aus 175 Proben. Nicht das Gewicht lebender Bienen.</translation>
+    </message>
+    <message>
+        <source>2,313 of 2,343 mites in 114 samples.</source>
+        <translation>2.313 von 2.343 Milben in 114 Proben.</translation>
+    </message>
+    <message>
+        <source>3.38 bees per ml.</source>
+        <translation>3,38 Bienen je ml.</translation>
+    </message>
+    <message>
+        <source>300 bees divided by the volume of a half cup</source>
+        <translation>300 Bienen geteilt durch den Inhalt einer halben Tasse</translation>
+    </message>
+    <message>
+        <source>43 mites on 310 bees</source>
+        <translation>43 Milben auf 310 Bienen</translation>
+    </message>
+    <message>
+        <source>5 mites in a half cup</source>
+        <translation>5 Milben in einer halben Tasse</translation>
+    </message>
+    <message>
+        <source>50 % follows from the rule of doubling; 70 % and more is often said.</source>
+        <translation>50 % folgen aus der Verdopplungsregel; 70 % und mehr werden oft genannt.</translation>
+    </message>
+    <message>
+        <source>50 to 85 F. The first three days matter most.</source>
+        <translation>50 bis 85 °F. Die ersten drei Tage zählen am meisten.</translation>
+    </message>
+    <message>
+        <source>76.5 +/- 7.1 %, on cardboard.</source>
+        <translation>76,5 +/- 7,1 %, auf Karton.</translation>
+    </message>
+    <message>
+        <source>9 mites in a half cup</source>
+        <translation>9 Milben in einer halben Tasse</translation>
+    </message>
+    <message>
+        <source>92.9 +/- 5.5 %.</source>
+        <translation>92,9 +/- 5,5 %.</translation>
+    </message>
+    <message>
+        <source>A bee drained after an alcohol wash</source>
+        <translation>Eine nach der Waschprobe mit Alkohol abgetropfte Biene</translation>
+    </message>
+    <message>
+        <source>A bee in these rates</source>
+        <translation>Eine Biene in diesen Raten</translation>
+    </message>
+    <message>
+        <source>A caged queen or a nucleus made up, some three weeks until the last brood has hatched, then a treatment that fits a broodless colony.</source>
+        <translation>Eine gekäfigte Königin oder einen Ableger, etwa drei Wochen, bis die letzte Brut geschlüpft ist, dann eine Behandlung, die zu einem brutfreien Volk passt.</translation>
+    </message>
+    <message>
+        <source>A careful keeper's own line</source>
+        <translation>Eigene Schwelle für Vorsichtige</translation>
+    </message>
+    <message>
+        <source>A colony and its mites through the year</source>
+        <translation>Ein Volk und seine Milben im Jahreslauf</translation>
+    </message>
+    <message>
+        <source>A drone frame, cut out once capped and before the drones hatch (14 to 15 days capped), again and again in the drone season.</source>
+        <translation>Eine Drohnenwabe, ausgeschnitten, wenn sie verdeckelt ist und bevor die Drohnen schlüpfen (14 bis 15 Tage verdeckelt), immer wieder in der Drohnenzeit.</translation>
+    </message>
+    <message>
+        <source>A floor of mesh, with the board out but for counts.</source>
+        <translation>Einen Boden aus Gitter; die Windel nur zum Zählen darunter.</translation>
+    </message>
+    <message>
+        <source>A live worker on the wash scale</source>
+        <translation>Eine lebende Arbeiterin auf der Waage</translation>
+    </message>
+    <message>
+        <source>A mated queen of such stock, and a colony that accepts her.</source>
+        <translation>Eine begattete Königin solcher Herkunft und ein Volk, das sie annimmt.</translation>
+    </message>
+    <message>
+        <source>A mature worker</source>
+        <translation>Eine ausgereifte Arbeiterin</translation>
+    </message>
+    <message>
+        <source>A measure slows mites down; by itself it seldom brings a load that is over the line under it again.</source>
+        <translation>Eine Maßnahme bremst Milben; für sich allein bringt sie einen Befall über der Schwelle selten wieder darunter.</translation>
+    </message>
+    <message>
+        <source>A monoamine-oxidase inhibitor: keep off skin and eyes.</source>
+        <translation>Hemmt die Monoaminoxidase: von Haut und Augen fernhalten.</translation>
+    </message>
+    <message>
+        <source>A nerve poison for people too: gloves, and do what the label says.</source>
+        <translation>Auch für Menschen ein Nervengift: Handschuhe, und tun, was die Packungsbeilage sagt.</translation>
+    </message>
+    <message>
+        <source>A sugar roll against a wash of the same bees</source>
+        <translation>Eine Puderzuckerprobe gegen eine Waschprobe derselben Bienen</translation>
+    </message>
+    <message>
+        <source>A tenth from scoop to scoop and 7 % common to all scoops of one hand.</source>
+        <translation>Ein Zehntel von Becher zu Becher und 7 %, die allen Bechern einer Hand gemeinsam sind.</translation>
+    </message>
+    <message>
+        <source>A tenth of the mean.</source>
+        <translation>Ein Zehntel des Mittels.</translation>
+    </message>
+    <message>
+        <source>A worker full of honey</source>
+        <translation>Eine Arbeiterin mit voller Honigblase</translation>
+    </message>
+    <message>
+        <source>A worker just emerged</source>
+        <translation>Eine frisch geschlüpfte Arbeiterin</translation>
+    </message>
+    <message>
+        <source>Abbott 1925, J Econ Entomol 18:265</source>
+        <translation>Abbott 1925, J Econ Entomol 18:265</translation>
+    </message>
+    <message>
+        <source>About four weeks.</source>
+        <translation>Etwa vier Wochen.</translation>
+    </message>
+    <message>
+        <source>About six weeks.</source>
+        <translation>Etwa sechs Wochen.</translation>
+    </message>
+    <message>
+        <source>About; so a frame without brood makes the load look too low.</source>
+        <translation>Etwa; eine Wabe ohne Brut lässt den Befall deshalb zu niedrig aussehen.</translation>
+    </message>
+    <message>
+        <source>About; the entrance stays fully open.</source>
+        <translation>Etwa; das Flugloch bleibt ganz offen.</translation>
+    </message>
+    <message>
+        <source>Above this load no line means anything</source>
+        <translation>Über diesem Befall bedeutet keine Schwelle mehr etwas</translation>
+    </message>
+    <message>
+        <source>Above this share: treat.</source>
+        <translation>Über diesem Anteil: behandeln.</translation>
+    </message>
+    <message>
+        <source>Active substance</source>
+        <translation>Wirkstoff</translation>
+    </message>
+    <message>
+        <source>Active substances</source>
+        <translation>Wirkstoffe</translation>
+    </message>
+    <message>
+        <source>Adult bees of one frame of a brood box.</source>
+        <translation>Erwachsene Bienen von einer Wabe aus dem Brutraum.</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of April</source>
+        <translation>Erwachsene Bienen, Mitte April</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of August</source>
+        <translation>Erwachsene Bienen, Mitte August</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of December</source>
+        <translation>Erwachsene Bienen, Mitte Dezember</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of February</source>
+        <translation>Erwachsene Bienen, Mitte Februar</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of January</source>
+        <translation>Erwachsene Bienen, Mitte Januar</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of July</source>
+        <translation>Erwachsene Bienen, Mitte Juli</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of June</source>
+        <translation>Erwachsene Bienen, Mitte Juni</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of March</source>
+        <translation>Erwachsene Bienen, Mitte März</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of May</source>
+        <translation>Erwachsene Bienen, Mitte Mai</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of November</source>
+        <translation>Erwachsene Bienen, Mitte November</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of October</source>
+        <translation>Erwachsene Bienen, Mitte Oktober</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of September</source>
+        <translation>Erwachsene Bienen, Mitte September</translation>
+    </message>
+    <message>
+        <source>After Calatayud &amp; Verdu 1993 and Martin 1998</source>
+        <translation>Nach Calatayud &amp; Verdu 1993 und Martin 1998</translation>
+    </message>
+    <message>
+        <source>Agency pages on satellite positioning</source>
+        <translation>Behördenseiten zur Satellitenortung</translation>
+    </message>
+    <message>
+        <source>Agrees with counted washes of Aurell et al. 2025: a tenth a scoop.</source>
+        <translation>Stimmt mit gezählten Waschproben von Aurell et al. 2025 überein: ein Zehntel je Becher.</translation>
+    </message>
+    <message>
+        <source>Alberta</source>
+        <translation>Alberta</translation>
+    </message>
+    <message>
+        <source>Alberta, fall</source>
+        <translation>Alberta, Herbst</translation>
+    </message>
+    <message>
+        <source>Alberta, spring</source>
+        <translation>Alberta, Frühjahr</translation>
+    </message>
+    <message>
+        <source>Alcohol</source>
+        <translation>Alkohol</translation>
+    </message>
+    <message>
+        <source>Alcohol by hand, one minute, first rinse</source>
+        <translation>Alkohol von Hand, eine Minute, erste Spülung</translation>
+    </message>
+    <message>
+        <source>Alcohol for the wash</source>
+        <translation>Alkohol für die Waschprobe</translation>
+    </message>
+    <message>
+        <source>Amitraz</source>
+        <translation>Amitraz</translation>
+    </message>
+    <message>
+        <source>Aurell et al. 2024, J Insect Sci (data CC-BY-4.0)</source>
+        <translation>Aurell et al. 2024, J Insect Sci (Daten CC-BY-4.0)</translation>
+    </message>
+    <message>
+        <source>Aurell et al. 2025, J Econ Entomol, doi 10.1093/jee/toaf126 (data CC-BY-4.0)</source>
+        <translation>Aurell et al. 2025, J Econ Entomol, doi 10.1093/jee/toaf126 (Daten CC-BY-4.0)</translation>
+    </message>
+    <message>
+        <source>Bavaria</source>
+        <translation>Bayern</translation>
+    </message>
+    <message>
+        <source>Bavaria, July: treat at once</source>
+        <translation>Bayern, Juli: sofort behandeln</translation>
+    </message>
+    <message>
+        <source>Bavaria, July: treat soon</source>
+        <translation>Bayern, Juli: bald behandeln</translation>
+    </message>
+    <message>
+        <source>Bees counted in washes of one study</source>
+        <translation>Gezählte Bienen in Waschproben einer Studie</translation>
+    </message>
+    <message>
+        <source>Bees for one colony</source>
+        <translation>Bienen für ein Volk</translation>
+    </message>
+    <message>
+        <source>Bees have to move about.</source>
+        <translation>Die Bienen müssen umherlaufen.</translation>
+    </message>
+    <message>
+        <source>Bees in a half cup, highest published figure</source>
+        <translation>Bienen in einer halben Tasse, höchste veröffentlichte Zahl</translation>
+    </message>
+    <message>
+        <source>Bees in a half cup, the trade's figure</source>
+        <translation>Bienen in einer halben Tasse, Faustzahl</translation>
+    </message>
+    <message>
+        <source>Bees in later washes of the same study</source>
+        <translation>Bienen in späteren Waschproben derselben Studie</translation>
+    </message>
+    <message>
+        <source>Bees in one US fluid ounce, after tapping</source>
+        <translation>Bienen in einer US-Flüssigunze, nach Klopfen</translation>
+    </message>
+    <message>
+        <source>Bees in the scoop</source>
+        <translation>Bienen im Becher</translation>
+    </message>
+    <message>
+        <source>Bees on a deep frame, average</source>
+        <translation>Bienen auf einer großen Brutwabe, Mittel</translation>
+    </message>
+    <message>
+        <source>Bees on a deep frame, full</source>
+        <translation>Bienen auf einer großen Brutwabe, voll</translation>
+    </message>
+    <message>
+        <source>Bees on a deep frame, one layer</source>
+        <translation>Bienen auf einer großen Brutwabe, eine Schicht</translation>
+    </message>
+    <message>
+        <source>Bees per ml by the trade's figure</source>
+        <translation>Bienen je ml nach der Faustzahl</translation>
+    </message>
+    <message>
+        <source>Bees per ml, settled by rapping</source>
+        <translation>Bienen je ml, festgeklopft</translation>
+    </message>
+    <message>
+        <source>Bees settled by rapping the cup: volume of 300</source>
+        <translation>Festgeklopfte Bienen: Rauminhalt von 300</translation>
+    </message>
+    <message>
+        <source>Bees that find and clear infested brood slow the mites down from the next generation on.</source>
+        <translation>Bienen, die befallene Brut finden und ausräumen, bremsen die Milben ab der nächsten Generation.</translation>
+    </message>
+    <message>
+        <source>Below the 92.9 +/- 5.5 % of Macedo, Wu &amp; Ellis 2002.</source>
+        <translation>Unter den 92,9 +/- 5,5 % von Macedo, Wu &amp; Ellis 2002.</translation>
+    </message>
+    <message>
+        <source>Below the published 92.9 %, because figures from memory are lower.</source>
+        <translation>Unter den veröffentlichten 92,9 %, weil Zahlen aus dem Gedächtnis niedriger sind.</translation>
+    </message>
+    <message>
+        <source>Berry et al. 2022</source>
+        <translation>Berry et al. 2022</translation>
+    </message>
+    <message>
+        <source>Between both ends lie 90 %.</source>
+        <translation>Zwischen beiden Enden liegen 90 %.</translation>
+    </message>
+    <message>
+        <source>Between figures from memory; a second rinse of your own replaces it.</source>
+        <translation>Zwischen Zahlen aus dem Gedächtnis; eine eigene zweite Spülung ersetzt sie.</translation>
+    </message>
+    <message>
+        <source>Bliss &amp; Fisher 1953, Biometrics 9:176-200</source>
+        <translation>Bliss &amp; Fisher 1953, Biometrics 9:176-200</translation>
+    </message>
+    <message>
+        <source>Boot et al. 1995; Calis et al. 1999</source>
+        <translation>Boot et al. 1995; Calis et al. 1999</translation>
+    </message>
+    <message>
+        <source>Brood break</source>
+        <translation>Brutpause</translation>
+    </message>
+    <message>
+        <source>Burgett &amp; Burikam 1985, J Econ Entomol 78:1154-1156</source>
+        <translation>Burgett &amp; Burikam 1985, J Econ Entomol 78:1154-1156</translation>
+    </message>
+    <message>
+        <source>Burns easily: no lit smoker, no flame and no cigarette beside an open jar.</source>
+        <translation>Brennt leicht: kein brennender Smoker, keine Flamme und keine Zigarette neben einem offenen Glas.</translation>
+    </message>
+    <message>
+        <source>Burns skin and eyes: acid-proof gloves and goggles, also when taking the carriers out.</source>
+        <translation>Verätzt Haut und Augen: säurefeste Handschuhe und Schutzbrille, auch beim Entnehmen der Träger.</translation>
+    </message>
+    <message>
+        <source>Burns skin, eyes and lungs, as vapour and as dust: acid-proof gloves, goggles and the respirator the label asks for.</source>
+        <translation>Verätzt Haut, Augen und Lunge, als Dampf und als Staub: säurefeste Handschuhe, Schutzbrille und die Atemschutzmaske, die die Packungsbeilage verlangt.</translation>
+    </message>
+    <message>
+        <source>Burns skin, eyes and lungs, its vapour too: acid-proof gloves, goggles and the respirator the label asks for.</source>
+        <translation>Verätzt Haut, Augen und Lunge, auch als Dampf: säurefeste Handschuhe, Schutzbrille und die Atemschutzmaske, die die Packungsbeilage verlangt.</translation>
+    </message>
+    <message>
+        <source>CSS px</source>
+        <translation>CSS px</translation>
+    </message>
+    <message>
+        <source>Calderone &amp; Turcotte 1998, J Econ Entomol 91:851-863</source>
+        <translation>Calderone &amp; Turcotte 1998, J Econ Entomol 91:851-863</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of April</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte April</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of August</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte August</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of December</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte Dezember</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of February</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte Februar</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of January</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte Januar</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of July</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte Juli</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of June</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte Juni</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of March</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte März</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of May</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte Mai</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of November</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte November</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of October</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte Oktober</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of September</source>
+        <translation>Verdeckelte Drohnenzellen, Mitte September</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of April</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte April</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of August</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte August</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of December</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte Dezember</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of February</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte Februar</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of January</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte Januar</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of July</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte Juli</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of June</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte Juni</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of March</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte März</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of May</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte Mai</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of November</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte November</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of October</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte Oktober</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of September</source>
+        <translation>Verdeckelte Arbeiterinnenzellen, Mitte September</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <source>Chance of being over above which a load is over a line</source>
+        <translation>Wahrscheinlichkeit des Überschreitens, über der ein Befall über einer Schwelle ist</translation>
+    </message>
+    <message>
+        <source>Chance of being over from which a load is close to a line</source>
+        <translation>Wahrscheinlichkeit des Überschreitens, ab der ein Befall nah an einer Schwelle ist</translation>
+    </message>
+    <message>
+        <source>Choice of the Halfcup project</source>
+        <translation>Festlegung des Halfcup-Projekts</translation>
+    </message>
+    <message>
+        <source>Choice of the Halfcup project, usual figures of a northern temperate colony</source>
+        <translation>Festlegung des Halfcup-Projekts, übliche Zahlen eines Volks in der nördlichen gemäßigten Zone</translation>
+    </message>
+    <message>
+        <source>Choices in the arithmetic</source>
+        <translation>Festlegungen in der Rechnung</translation>
+    </message>
+    <message>
+        <source>Colonies died at</source>
+        <translation>Völker starben bei</translation>
+    </message>
+    <message>
+        <source>Colonies for one yard</source>
+        <translation>Völker für einen Stand</translation>
+    </message>
+    <message>
+        <source>Colours told apart by the colour-blind</source>
+        <translation>Farben, die auch Farbenblinde unterscheiden</translation>
+    </message>
+    <message>
+        <source>Contrast of #0072B2 on white</source>
+        <translation>Kontrast von #0072B2 auf Weiß</translation>
+    </message>
+    <message>
+        <source>Contrast of #595959 on white</source>
+        <translation>Kontrast von #595959 auf Weiß</translation>
+    </message>
+    <message>
+        <source>Contrast of #767676 on white</source>
+        <translation>Kontrast von #767676 auf Weiß</translation>
+    </message>
+    <message>
+        <source>Contrast of text, at least</source>
+        <translation>Kontrast von Text, mindestens</translation>
+    </message>
+    <message>
+        <source>Correction by untreated colonies, counts before and after</source>
+        <translation>Korrektur durch unbehandelte Völker, Zählungen davor und danach</translation>
+    </message>
+    <message>
+        <source>Correction by untreated colonies, one count each</source>
+        <translation>Korrektur durch unbehandelte Völker, je eine Zählung</translation>
+    </message>
+    <message>
+        <source>Coumaphos</source>
+        <translation>Coumaphos</translation>
+    </message>
+    <message>
+        <source>Counted washes of Aurell et al. 2025 give 0.103.</source>
+        <translation>Gezählte Waschproben von Aurell et al. 2025 ergeben 0,103.</translation>
+    </message>
+    <message>
+        <source>Counting a third of a board's cells</source>
+        <translation>Ein Drittel der Felder einer Windel zählen</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Anwendung</translation>
+    </message>
+    <message>
+        <source>Course of a German chamber of agriculture</source>
+        <translation>Lehrgang einer deutschen Landwirtschaftskammer</translation>
+    </message>
+    <message>
+        <source>Covers 88 to 130 mg a bee by age and food.</source>
+        <translation>Umfasst 88 bis 130 mg je Biene, nach Alter und Futter.</translation>
+    </message>
+    <message>
+        <source>Currie &amp; Gatien 2006, Can Entomol 138:238-252</source>
+        <translation>Currie &amp; Gatien 2006, Can Entomol 138:238-252</translation>
+    </message>
+    <message>
+        <source>Daily highs at their best</source>
+        <translation>Beste Tageshöchstwerte</translation>
+    </message>
+    <message>
+        <source>Daily highs, limits</source>
+        <translation>Tageshöchstwerte, Grenzen</translation>
+    </message>
+    <message>
+        <source>Days after the end of a treatment for a wash that judges it</source>
+        <translation>Tage nach dem Ende einer Behandlung bis zur Waschprobe, die sie beurteilt</translation>
+    </message>
+    <message>
+        <source>Days run before the start so that ages settle</source>
+        <translation>Tage Vorlauf, damit sich das Alter einpendelt</translation>
+    </message>
+    <message>
+        <source>Days they may lie apart</source>
+        <translation>Tage, die sie auseinanderliegen dürfen</translation>
+    </message>
+    <message>
+        <source>Days to double at 0.021 per day</source>
+        <translation>Tage bis zur Verdopplung bei 0,021 pro Tag</translation>
+    </message>
+    <message>
+        <source>DeGrandi-Hoffman et al. 2016, Exp Appl Acarol</source>
+        <translation>DeGrandi-Hoffman et al. 2016, Exp Appl Acarol</translation>
+    </message>
+    <message>
+        <source>Delaplane &amp; Hood 1997, J Apic Res 36:125-132</source>
+        <translation>Delaplane &amp; Hood 1997, J Apic Res 36:125-132</translation>
+    </message>
+    <message>
+        <source>Delaplane &amp; Hood 1999, Apidologie 30:383-395</source>
+        <translation>Delaplane &amp; Hood 1999, Apidologie 30:383-395</translation>
+    </message>
+    <message>
+        <source>Derived in the field as 15 to 38 mites per 300 bees, counted by ether roll, which finds fewer than a wash.</source>
+        <translation>Im Feld ermittelt als 15 bis 38 Milben auf 300 Bienen, gezählt mit Äther, was weniger findet als eine Waschprobe.</translation>
+    </message>
+    <message>
+        <source>Deviation of a colony from the season's course</source>
+        <translation>Abweichung eines Volks vom Verlauf der Saison</translation>
+    </message>
+    <message>
+        <source>Did the treatment work</source>
+        <translation>Hat die Behandlung gewirkt</translation>
+    </message>
+    <message>
+        <source>Dietemann et al. 2013 print 14.3, which is a slip.</source>
+        <translation>Dietemann et al. 2013 drucken 14,3; das ist ein Versehen.</translation>
+    </message>
+    <message>
+        <source>Dietemann et al. 2013, J Apic Res 52(1), section 4.2.3.1.1, after Lee et al. 2010</source>
+        <translation>Dietemann et al. 2013, J Apic Res 52(1), Abschnitt 4.2.3.1.1, nach Lee et al. 2010</translation>
+    </message>
+    <message>
+        <source>Do not use the class used last again; where there is no class number, do not use the same substance again</source>
+        <translation>Die zuletzt benutzte Klasse nicht wieder nehmen; wo es keine Klassennummer gibt, nicht wieder denselben Wirkstoff</translation>
+    </message>
+    <message>
+        <source>Doubling about every month</source>
+        <translation>Verdopplung etwa jeden Monat</translation>
+    </message>
+    <message>
+        <source>Drone brood removal</source>
+        <translation>Drohnenbrut entnehmen</translation>
+    </message>
+    <message>
+        <source>Drone brood under its capping</source>
+        <translation>Drohnenbrut unter dem Deckel</translation>
+    </message>
+    <message>
+        <source>E69F00 56B4E9 009E73 F0E442 0072B2 D55E00 CC79A7 000000</source>
+        <translation>E69F00 56B4E9 009E73 F0E442 0072B2 D55E00 CC79A7 000000</translation>
+    </message>
+    <message>
+        <source>EMA/CVMP/EWP/459883/2008, quoted in Dietemann et al. 2013, section 4.5.4</source>
+        <translation>EMA/CVMP/EWP/459883/2008, zitiert in Dietemann et al. 2013, Abschnitt 4.5.4</translation>
+    </message>
+    <message>
+        <source>Eats skin and eyes, its vapour hurts the lungs: acid-proof gloves, goggles, respirator by label.</source>
+        <translation>Verätzt Haut und Augen, die Dämpfe schädigen die Lunge: säurefeste Handschuhe, Schutzbrille, Atemschutz laut Packungsbeilage.</translation>
+    </message>
+    <message>
+        <source>Eats skin and eyes, vapour and dust hurt the lungs: acid-proof gloves, goggles, respirator by label.</source>
+        <translation>Verätzt Haut und Augen, Dampf und Staub schädigen die Lunge: säurefeste Handschuhe, Schutzbrille, Atemschutz laut Packungsbeilage.</translation>
+    </message>
+    <message>
+        <source>Economic threshold; colonies lost more often the more months they spent above it.</source>
+        <translation>Wirtschaftliche Schadschwelle; Völker gingen umso öfter verloren, je mehr Monate sie darüber lagen.</translation>
+    </message>
+    <message>
+        <source>Every month, beginning when colonies can first be opened.</source>
+        <translation>Jeden Monat, sobald Völker geöffnet werden können.</translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % limits of 25</source>
+        <translation>Exakte Poisson-95-%-Grenzen von 25</translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % limits of 5</source>
+        <translation>Exakte Poisson-95-%-Grenzen von 5</translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % limits of 9</source>
+        <translation>Exakte Poisson-95-%-Grenzen von 9</translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % upper limit of 0</source>
+        <translation>Exakte obere Poisson-95-%-Grenze von 0</translation>
+    </message>
+    <message>
+        <source>Exact Poisson 99 % limits of 25</source>
+        <translation>Exakte Poisson-99-%-Grenzen von 25</translation>
+    </message>
+    <message>
+        <source>Example: 50 living untreated, 2 treated</source>
+        <translation>Beispiel: 50 lebend unbehandelt, 2 behandelt</translation>
+    </message>
+    <message>
+        <source>Example: treated 30 then 6, untreated 28 then 26</source>
+        <translation>Beispiel: behandelt 30, dann 6; unbehandelt 28, dann 26</translation>
+    </message>
+    <message>
+        <source>Example: treated 50 then 5, untreated 40 then 60</source>
+        <translation>Beispiel: behandelt 50, dann 5; unbehandelt 40, dann 60</translation>
+    </message>
+    <message>
+        <source>Far worse under trees than the phone reports: its accuracy is kept with every position.</source>
+        <translation>Unter Bäumen viel schlechter, als das Telefon angibt: Die Genauigkeit wird zu jeder Position gespeichert.</translation>
+    </message>
+    <message>
+        <source>Fast growth in the season's picture</source>
+        <translation>Schnelle Zunahme im Bild der Saison</translation>
+    </message>
+    <message>
+        <source>Fewer bees than this may leave the answer open</source>
+        <translation>Weniger Bienen als diese können das Ergebnis offenlassen</translation>
+    </message>
+    <message>
+        <source>Fewer bees than this say little</source>
+        <translation>Weniger Bienen als diese sagen wenig</translation>
+    </message>
+    <message>
+        <source>Fewer mites than this before a treatment say little about what it did</source>
+        <translation>Weniger Milben als diese vor einer Behandlung sagen wenig über ihre Wirkung</translation>
+    </message>
+    <message>
+        <source>Fewest bees in the colony</source>
+        <translation>Mindestzahl der Bienen im Volk</translation>
+    </message>
+    <message>
+        <source>Field trials in the United States</source>
+        <translation>Feldversuche in den USA</translation>
+    </message>
+    <message>
+        <source>First days whose highs matter most</source>
+        <translation>Erste Tage, deren Höchstwerte am meisten zählen</translation>
+    </message>
+    <message>
+        <source>Fitted to near-replicate washes of 65 colonies: 6.9. Extra spread of 38 % of the load.</source>
+        <translation>Angepasst an fast gleiche Waschproben von 65 Völkern: 6,9. Zusätzliche Streuung von 38 % des Befalls.</translation>
+    </message>
+    <message>
+        <source>Five mites in a half cup of 300 bees, rounded.</source>
+        <translation>Fünf Milben in einer halben Tasse mit 300 Bienen, gerundet.</translation>
+    </message>
+    <message>
+        <source>Flumethrin</source>
+        <translation>Flumethrin</translation>
+    </message>
+    <message>
+        <source>Follows from the definition of the US gallon (231 cubic inches, 3785.411784 ml): one half of a sixteenth</source>
+        <translation>Folgt aus der Definition der US-Gallone (231 Kubikzoll, 3785,411784 ml): die Hälfte eines Sechzehntels</translation>
+    </message>
+    <message>
+        <source>For a young colony, over 5 a day already means treat.</source>
+        <translation>Bei einem Jungvolk heißt schon über 5 pro Tag: behandeln.</translation>
+    </message>
+    <message>
+        <source>Formic acid</source>
+        <translation>Ameisensäure</translation>
+    </message>
+    <message>
+        <source>Formic acid, pads or strips</source>
+        <translation>Ameisensäure, Pads oder Streifen</translation>
+    </message>
+    <message>
+        <source>Formula of WCAG 2.2</source>
+        <translation>Formel aus WCAG 2.2</translation>
+    </message>
+    <message>
+        <source>Four weeks and more.</source>
+        <translation>Vier Wochen und mehr.</translation>
+    </message>
+    <message>
+        <source>Fries, Camazine &amp; Sneyd 1994; Martin 1998</source>
+        <translation>Fries, Camazine &amp; Sneyd 1994; Martin 1998</translation>
+    </message>
+    <message>
+        <source>From 0.25 to 3 per 100 after winter and spring treatments, Florida</source>
+        <translation>Von 0,25 auf 3 je 100 nach Winter- und Frühjahrsbehandlungen, Florida</translation>
+    </message>
+    <message>
+        <source>From mites on adults to adults plus capped brood</source>
+        <translation>Von Milben auf erwachsenen Bienen zu erwachsenen plus verdeckelter Brut</translation>
+    </message>
+    <message>
+        <source>From none to outright failure, yard by yard.</source>
+        <translation>Von keiner bis zum völligen Versagen, von Stand zu Stand.</translation>
+    </message>
+    <message>
+        <source>Front Ecol Evol 2023, 11:1102457</source>
+        <translation>Front Ecol Evol 2023, 11:1102457</translation>
+    </message>
+    <message>
+        <source>Garwood 1936, Biometrika 28:437-442</source>
+        <translation>Garwood 1936, Biometrika 28:437-442</translation>
+    </message>
+    <message>
+        <source>General chemistry; decides which share of mites counts as effective</source>
+        <translation>Allgemeine Chemie; entscheidet, welcher Anteil als wirksam gilt</translation>
+    </message>
+    <message>
+        <source>General usage</source>
+        <translation>Allgemeiner Gebrauch</translation>
+    </message>
+    <message>
+        <source>German wash scale; course of a german chamber of agriculture</source>
+        <translation>Deutsches Wiegemaß für Auswaschproben; Lehrgang einer deutschen Landwirtschaftskammer</translation>
+    </message>
+    <message>
+        <source>Germany, July: below this no acute risk, above it watch</source>
+        <translation>Deutschland, Juli: darunter keine akute Gefahr, darüber beobachten</translation>
+    </message>
+    <message>
+        <source>Germany, July: treat at once</source>
+        <translation>Deutschland, Juli: sofort behandeln</translation>
+    </message>
+    <message>
+        <source>Germany, July: young colony</source>
+        <translation>Deutschland, Juli: Jungvolk</translation>
+    </message>
+    <message>
+        <source>Gregorc &amp; Planinc 2001, Apidologie 32:333-340</source>
+        <translation>Gregorc &amp; Planinc 2001, Apidologie 32:333-340</translation>
+    </message>
+    <message>
+        <source>Growth of the load without brood</source>
+        <translation>Zunahme des Befalls ohne Brut</translation>
+    </message>
+    <message>
+        <source>Growth with brood</source>
+        <translation>Zunahme mit Brut</translation>
+    </message>
+    <message>
+        <source>Guidance of the province of Alberta</source>
+        <translation>Empfehlung der Provinz Alberta</translation>
+    </message>
+    <message>
+        <source>Guidance of the province of Ontario</source>
+        <translation>Empfehlung der Provinz Ontario</translation>
+    </message>
+    <message>
+        <source>Guidance quoted in a second source</source>
+        <translation>Empfehlung, in zweiter Quelle zitiert</translation>
+    </message>
+    <message>
+        <source>Half a US cup</source>
+        <translation>Eine halbe US-Tasse</translation>
+    </message>
+    <message>
+        <source>Half a year</source>
+        <translation>Ein halbes Jahr</translation>
+    </message>
+    <message>
+        <source>Half to double. Colonies differ more than that when they collapse or throw out brood.</source>
+        <translation>Halb bis doppelt. Völker unterscheiden sich stärker, wenn sie zusammenbrechen oder Brut ausräumen.</translation>
+    </message>
+    <message>
+        <source>Hands, eyes and files</source>
+        <translation>Hände, Augen und Dateien</translation>
+    </message>
+    <message>
+        <source>Hazards</source>
+        <translation>Gefahren</translation>
+    </message>
+    <message>
+        <source>Hazards to people</source>
+        <translation>Gefahren für Menschen</translation>
+    </message>
+    <message>
+        <source>Henderson &amp; Tilton 1955, J Econ Entomol 48:157</source>
+        <translation>Henderson &amp; Tilton 1955, J Econ Entomol 48:157</translation>
+    </message>
+    <message>
+        <source>Hohenheim apiculture</source>
+        <translation>Bienenkunde Hohenheim</translation>
+    </message>
+    <message>
+        <source>Hop beta acids</source>
+        <translation>Hopfen-Betasäuren</translation>
+    </message>
+    <message>
+        <source>How far an outlook is shown</source>
+        <translation>Wie weit ein Ausblick gezeigt wird</translation>
+    </message>
+    <message>
+        <source>How far measures go</source>
+        <translation>Wie weit Maßnahmen reichen</translation>
+    </message>
+    <message>
+        <source>How far the factors for natural fall may be off, up or down</source>
+        <translation>Wie weit die Faktoren für den natürlichen Milbenfall danebenliegen können, nach oben oder unten</translation>
+    </message>
+    <message>
+        <source>How fast mites grow, and where they are</source>
+        <translation>Wie schnell Milben zunehmen, und wo sie sind</translation>
+    </message>
+    <message>
+        <source>How much jars of one colony differ (gamma shape)</source>
+        <translation>Wie sehr sich Gläser eines Volks unterscheiden (Gamma-Form)</translation>
+    </message>
+    <message>
+        <source>How much resistance weighs</source>
+        <translation>Wie schwer Resistenz wiegt</translation>
+    </message>
+    <message>
+        <source>IRAC 19</source>
+        <translation>IRAC 19</translation>
+    </message>
+    <message>
+        <source>IRAC 1B</source>
+        <translation>IRAC 1B</translation>
+    </message>
+    <message>
+        <source>IRAC 3A</source>
+        <translation>IRAC 3A</translation>
+    </message>
+    <message>
+        <source>IRAC mode of action classification</source>
+        <translation>IRAC-Klassen der Wirkungsweise</translation>
+    </message>
+    <message>
+        <source>In the published ratio to the worker rate</source>
+        <translation>Im veröffentlichten Verhältnis zur Rate bei Arbeiterinnen</translation>
+    </message>
+    <message>
+        <source>In two rounds.</source>
+        <translation>In zwei Durchgängen.</translation>
+    </message>
+    <message>
+        <source>Inhibits monoamine oxidase (ask a doctor if you take medicines that do); keep off skin and eyes.</source>
+        <translation>Hemmt die Monoaminoxidase (ärztlich nachfragen, wer Arzneimittel nimmt, die das auch tun); von Haut und Augen fernhalten.</translation>
+    </message>
+    <message>
+        <source>Irritates skin and eyes.</source>
+        <translation>Reizt Haut und Augen.</translation>
+    </message>
+    <message>
+        <source>Irritates skin and eyes: gloves, and wash hands before touching the face.</source>
+        <translation>Reizt Haut und Augen: Handschuhe, und Hände waschen, bevor sie ins Gesicht kommen.</translation>
+    </message>
+    <message>
+        <source>It taints honey.</source>
+        <translation>Es verdirbt den Geschmack des Honigs.</translation>
+    </message>
+    <message>
+        <source>Keep off skin and eyes: gloves, and see the label.</source>
+        <translation>Von Haut und Augen fernhalten: Handschuhe, und Packungsbeilage beachten.</translation>
+    </message>
+    <message>
+        <source>Key for a hand in mittens, at least</source>
+        <translation>Taste für eine Hand in Fäustlingen, mindestens</translation>
+    </message>
+    <message>
+        <source>Kills under cappings</source>
+        <translation>Wirkt unter den Deckeln</translation>
+    </message>
+    <message>
+        <source>Kind of substance</source>
+        <translation>Art des Wirkstoffs</translation>
+    </message>
+    <message>
+        <source>Kulhanek et al. 2021, PLoS ONE 16:e0245490; also Front Ecol Evol 2023, 11:1102457</source>
+        <translation>Kulhanek et al. 2021, PLoS ONE 16:e0245490; auch Front Ecol Evol 2023, 11:1102457</translation>
+    </message>
+    <message>
+        <source>Label of one product</source>
+        <translation>Packungsbeilage eines Produkts</translation>
+    </message>
+    <message>
+        <source>Least spread between jars</source>
+        <translation>Kleinste Streuung zwischen Gläsern</translation>
+    </message>
+    <message>
+        <source>Least squared spread between colonies</source>
+        <translation>Kleinste quadrierte Streuung zwischen Völkern</translation>
+    </message>
+    <message>
+        <source>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050</source>
+        <translation>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050</translation>
+    </message>
+    <message>
+        <source>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050; the upper figure is from memory</source>
+        <translation>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050; die obere Zahl ist aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>Left too long, the frame breeds mites instead of taking them out.</source>
+        <translation>Zu lange im Volk, züchtet die Wabe Milben, statt sie zu entnehmen.</translation>
+    </message>
+    <message>
+        <source>Less than three; over 0.028 per day.</source>
+        <translation>Weniger als drei; über 0,028 pro Tag.</translation>
+    </message>
+    <message>
+        <source>Light in direct sun</source>
+        <translation>Licht in praller Sonne</translation>
+    </message>
+    <message>
+        <source>Lighting tables</source>
+        <translation>Tabellen zur Beleuchtung</translation>
+    </message>
+    <message>
+        <source>Lines a load is held against</source>
+        <translation>Schwellen, gegen die ein Befall gehalten wird</translation>
+    </message>
+    <message>
+        <source>Lines for boards and drone brood</source>
+        <translation>Schwellen für Windel und Drohnenbrut</translation>
+    </message>
+    <message>
+        <source>Lines of a calendar file fold at</source>
+        <translation>Zeilen einer Kalenderdatei werden umbrochen bei</translation>
+    </message>
+    <message>
+        <source>Load at which the season's picture ends, the colony likely failing</source>
+        <translation>Befall, bei dem das Bild der Saison endet, weil das Volk wohl eingeht</translation>
+    </message>
+    <message>
+        <source>Load in the brood nest against the honey area</source>
+        <translation>Befall im Brutnest gegen den Honigbereich</translation>
+    </message>
+    <message>
+        <source>Longer work in the brood nest means more stings: veil and gloves, and help within call for anyone who reacts to them.</source>
+        <translation>Längere Arbeit im Brutnest heißt mehr Stiche: Schleier und Handschuhe, und Hilfe in Rufweite für alle, die auf Stiche reagieren.</translation>
+    </message>
+    <message>
+        <source>Lower end of the range shown</source>
+        <translation>Unteres Ende der gezeigten Spanne</translation>
+    </message>
+    <message>
+        <source>MIL-STD-1472E</source>
+        <translation>MIL-STD-1472E</translation>
+    </message>
+    <message>
+        <source>Macedo, Wu &amp; Ellis 2002, J Apic Res 41:3-7</source>
+        <translation>Macedo, Wu &amp; Ellis 2002, J Apic Res 41:3-7</translation>
+    </message>
+    <message>
+        <source>Manitoba</source>
+        <translation>Manitoba</translation>
+    </message>
+    <message>
+        <source>Manitoba, late summer</source>
+        <translation>Manitoba, Spätsommer</translation>
+    </message>
+    <message>
+        <source>Manitoba, spring</source>
+        <translation>Manitoba, Frühjahr</translation>
+    </message>
+    <message>
+        <source>Martin 1998; scale computed</source>
+        <translation>Martin 1998; Maß berechnet</translation>
+    </message>
+    <message>
+        <source>Measures without a substance</source>
+        <translation>Maßnahmen ohne Wirkstoff</translation>
+    </message>
+    <message>
+        <source>Mesh the mites are shaken through</source>
+        <translation>Gitter, durch das die Milben geschüttelt werden</translation>
+    </message>
+    <message>
+        <source>Mississippi</source>
+        <translation>Mississippi</translation>
+    </message>
+    <message>
+        <source>Mississippi State University Extension</source>
+        <translation>Mississippi State University Extension</translation>
+    </message>
+    <message>
+        <source>Mississippi, February</source>
+        <translation>Mississippi, Februar</translation>
+    </message>
+    <message>
+        <source>Mitchell 1970, Am Bee J 110</source>
+        <translation>Mitchell 1970, Am Bee J 110</translation>
+    </message>
+    <message>
+        <source>Mites breed in drone cells far more often than in worker cells; capped drone brood taken out takes its mites along.</source>
+        <translation>Milben vermehren sich in Drohnenzellen viel öfter als in Arbeiterinnenzellen; entnommene verdeckelte Drohnenbrut nimmt ihre Milben mit.</translation>
+    </message>
+    <message>
+        <source>Mites carried in by bees</source>
+        <translation>Von Bienen eingeschleppte Milben</translation>
+    </message>
+    <message>
+        <source>Mites dying in summer</source>
+        <translation>Im Sommer sterbende Milben</translation>
+    </message>
+    <message>
+        <source>Mites dying in winter</source>
+        <translation>Im Winter sterbende Milben</translation>
+    </message>
+    <message>
+        <source>Mites entering drone cells, published rate</source>
+        <translation>Milben, die in Drohnenzellen gehen, veröffentlichte Rate</translation>
+    </message>
+    <message>
+        <source>Mites entering drone cells, used</source>
+        <translation>Milben, die in Drohnenzellen gehen, verwendet</translation>
+    </message>
+    <message>
+        <source>Mites entering worker cells, published rate</source>
+        <translation>Milben, die in Arbeiterinnenzellen gehen, veröffentlichte Rate</translation>
+    </message>
+    <message>
+        <source>Mites entering worker cells, used</source>
+        <translation>Milben, die in Arbeiterinnenzellen gehen, verwendet</translation>
+    </message>
+    <message>
+        <source>Mites in the colony from natural fall, March, April, September, October</source>
+        <translation>Milben im Volk aus dem natürlichen Milbenfall, März, April, September, Oktober</translation>
+    </message>
+    <message>
+        <source>Mites in the colony from natural fall, May to August</source>
+        <translation>Milben im Volk aus dem natürlichen Milbenfall, Mai bis August</translation>
+    </message>
+    <message>
+        <source>Mites in the colony from natural fall, November to February</source>
+        <translation>Milben im Volk aus dem natürlichen Milbenfall, November bis Februar</translation>
+    </message>
+    <message>
+        <source>Mites killed</source>
+        <translation>Abgetötete Milben</translation>
+    </message>
+    <message>
+        <source>Mites killed with capped brood</source>
+        <translation>Abgetötete Milben mit verdeckelter Brut</translation>
+    </message>
+    <message>
+        <source>Mites leaving a drone cell for one that entered</source>
+        <translation>Milben, die eine Drohnenzelle verlassen, je eingegangene</translation>
+    </message>
+    <message>
+        <source>Mites leaving a worker cell for one that entered</source>
+        <translation>Milben, die eine Arbeiterinnenzelle verlassen, je eingegangene</translation>
+    </message>
+    <message>
+        <source>Mites lose 0.002 and bees 0.003 to 0.005 a day (from memory).</source>
+        <translation>Milben verlieren 0,002 und Bienen 0,003 bis 0,005 pro Tag (aus dem Gedächtnis).</translation>
+    </message>
+    <message>
+        <source>Mites low by, northern temperate zone</source>
+        <translation>Wenige Milben bis, nördliche gemäßigte Zone</translation>
+    </message>
+    <message>
+        <source>Mites on adult bees in September, with brood</source>
+        <translation>Milben auf erwachsenen Bienen im September, mit Brut</translation>
+    </message>
+    <message>
+        <source>Mites on the bees that a count finds</source>
+        <translation>Milben auf den Bienen, die eine Zählung findet</translation>
+    </message>
+    <message>
+        <source>Mites that fall off drop out of the hive, and the fall can be counted on a board beneath.</source>
+        <translation>Abfallende Milben fallen aus der Beute, und der Milbenfall lässt sich auf einer Windel darunter zählen.</translation>
+    </message>
+    <message>
+        <source>Mode of action</source>
+        <translation>Wirkungsweise</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>National Bee Unit, United Kingdom after Martin 1998; limits: Branco, Kidd &amp; Pickard 2006, Apidologie 37:452-461</source>
+        <translation>National Bee Unit, Vereinigtes Königreich, nach Martin 1998; Grenzen: Branco, Kidd &amp; Pickard 2006, Apidologie 37:452-461</translation>
+    </message>
+    <message>
+        <source>National Bee Unit, United Kingdom, after Martin 1998</source>
+        <translation>National Bee Unit, Vereinigtes Königreich, nach Martin 1998</translation>
+    </message>
+    <message>
+        <source>Netherlands</source>
+        <translation>Niederlande</translation>
+    </message>
+    <message>
+        <source>New queens are sometimes lost; the load falls late, over months.</source>
+        <translation>Neue Königinnen gehen manchmal verloren; der Befall sinkt spät, über Monate.</translation>
+    </message>
+    <message>
+        <source>Newcombe 1998, Stat Med 17:857-872</source>
+        <translation>Newcombe 1998, Stat Med 17:857-872</translation>
+    </message>
+    <message>
+        <source>Nine mites in a half cup of 300 bees. It has no correction for mites a wash misses.</source>
+        <translation>Neun Milben in einer halben Tasse mit 300 Bienen. Ohne Korrektur für Milben, die eine Waschprobe übersieht.</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 250 bees in the scoop</source>
+        <translation>Neun Milben, gelesen mit 250 Bienen im Becher</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 300 bees in the scoop</source>
+        <translation>Neun Milben, gelesen mit 300 Bienen im Becher</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 350 bees in the scoop</source>
+        <translation>Neun Milben, gelesen mit 350 Bienen im Becher</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 400 bees in the scoop</source>
+        <translation>Neun Milben, gelesen mit 400 Bienen im Becher</translation>
+    </message>
+    <message>
+        <source>No mite on 50 bees still leaves 9 % chance of more than 3 per 100.</source>
+        <translation>Keine Milbe auf 50 Bienen lässt immer noch 9 % Wahrscheinlichkeit für mehr als 3 je 100.</translation>
+    </message>
+    <message>
+        <source>Not less than a minute.</source>
+        <translation>Nicht weniger als eine Minute.</translation>
+    </message>
+    <message>
+        <source>Nothing found in 100 bees at a true 1 per 100</source>
+        <translation>Nichts gefunden in 100 Bienen bei wahren 1 je 100</translation>
+    </message>
+    <message>
+        <source>Nothing found in 300 bees at a true 1 per 100</source>
+        <translation>Nichts gefunden in 300 Bienen bei wahren 1 je 100</translation>
+    </message>
+    <message>
+        <source>Of three tried, the one whose ranges held best for colonies growing 0 to 0.04 per day.</source>
+        <translation>Von drei versuchten die, deren Spannen für Völker mit 0 bis 0,04 Zunahme pro Tag am besten hielten.</translation>
+    </message>
+    <message>
+        <source>Okabe &amp; Ito, color universal design</source>
+        <translation>Okabe &amp; Ito, color universal design</translation>
+    </message>
+    <message>
+        <source>Once, while there is no brood.</source>
+        <translation>Einmal, solange keine Brut da ist.</translation>
+    </message>
+    <message>
+        <source>One brood cycle of the mites under cappings.</source>
+        <translation>Ein Brutzyklus der Milben unter den Deckeln.</translation>
+    </message>
+    <message>
+        <source>One sample of 300 bees in each, however many stand there.</source>
+        <translation>Aus jedem eine Probe von 300 Bienen, wie viele auch dort stehen.</translation>
+    </message>
+    <message>
+        <source>Only with brood, and not in a colony that is collapsing.</source>
+        <translation>Nur mit Brut, und nicht in einem zusammenbrechenden Volk.</translation>
+    </message>
+    <message>
+        <source>Only without brood</source>
+        <translation>Nur ohne Brut</translation>
+    </message>
+    <message>
+        <source>Ontario</source>
+        <translation>Ontario</translation>
+    </message>
+    <message>
+        <source>Ontario, August</source>
+        <translation>Ontario, August</translation>
+    </message>
+    <message>
+        <source>Ontario, May</source>
+        <translation>Ontario, Mai</translation>
+    </message>
+    <message>
+        <source>Order in GeoJSON</source>
+        <translation>Reihenfolge in GeoJSON</translation>
+    </message>
+    <message>
+        <source>Ostiguy &amp; Sammataro 2000, Apidologie 31</source>
+        <translation>Ostiguy &amp; Sammataro 2000, Apidologie 31</translation>
+    </message>
+    <message>
+        <source>Over 90 %.</source>
+        <translation>Über 90 %.</translation>
+    </message>
+    <message>
+        <source>Own choice: widespread resistance makes it a choice with care, patchy resistance is said</source>
+        <translation>Eigene Festlegung: Verbreitete Resistenz macht daraus „mit Vorsicht“, fleckenhafte wird genannt</translation>
+    </message>
+    <message>
+        <source>Oxalic acid</source>
+        <translation>Oxalsäure</translation>
+    </message>
+    <message>
+        <source>Oxalic acid, long-lasting carriers</source>
+        <translation>Oxalsäure, Langzeitträger</translation>
+    </message>
+    <message>
+        <source>Oxalic acid, trickled or sublimated</source>
+        <translation>Oxalsäure, geträufelt oder verdampft</translation>
+    </message>
+    <message>
+        <source>Posada-Florez et al. 2022, Insects</source>
+        <translation>Posada-Florez et al. 2022, Insects</translation>
+    </message>
+    <message>
+        <source>Position of a phone in the open, 95 %</source>
+        <translation>Position eines Telefons im Freien, 95 %</translation>
+    </message>
+    <message>
+        <source>Powdered sugar for a roll</source>
+        <translation>Puderzucker für eine Probe</translation>
+    </message>
+    <message>
+        <source>Powdered sugar in a jar</source>
+        <translation>Puderzucker in einem Glas</translation>
+    </message>
+    <message>
+        <source>Product labels</source>
+        <translation>Packungsbeilagen</translation>
+    </message>
+    <message>
+        <source>Product labels and reviews, not read again</source>
+        <translation>Packungsbeilagen und Übersichtsarbeiten, nicht nachgelesen</translation>
+    </message>
+    <message>
+        <source>Published statistics the program is tested against</source>
+        <translation>Veröffentlichte Statistik, gegen die das Programm geprüft ist</translation>
+    </message>
+    <message>
+        <source>Published; source to be found again</source>
+        <translation>Veröffentlicht; Quelle noch wiederzufinden</translation>
+    </message>
+    <message>
+        <source>Puts 17 % of the mites on the bees of 47 September colonies where 29 % were seen.</source>
+        <translation>Setzt 17 % der Milben auf die Bienen von 47 Septembervölkern, wo 29 % gesehen wurden.</translation>
+    </message>
+    <message>
+        <source>Puts 30 % of the mites on the bees there; 29 % were seen.</source>
+        <translation>Setzt dort 30 % der Milben auf die Bienen; gesehen wurden 29 %.</translation>
+    </message>
+    <message>
+        <source>Queens lost above</source>
+        <translation>Königinnenverluste über</translation>
+    </message>
+    <message>
+        <source>RFC 5545</source>
+        <translation>RFC 5545</translation>
+    </message>
+    <message>
+        <source>RFC 7946</source>
+        <translation>RFC 7946</translation>
+    </message>
+    <message>
+        <source>Ratio to drone cells from memory; scale set so that all mites grow 0.021 per day from May to August.</source>
+        <translation>Verhältnis zu Drohnenzellen aus dem Gedächtnis; Maß so gesetzt, dass alle Milben von Mai bis August um 0,021 pro Tag zunehmen.</translation>
+    </message>
+    <message>
+        <source>Reaches mites on adult bees only.</source>
+        <translation>Erreicht nur Milben auf erwachsenen Bienen.</translation>
+    </message>
+    <message>
+        <source>Reaches the 29 % seen in September colonies of Aurell et al. 2024.</source>
+        <translation>Reicht bis zu den 29 %, die in Septembervölkern von Aurell et al. 2024 gesehen wurden.</translation>
+    </message>
+    <message>
+        <source>Records the law asks for</source>
+        <translation>Aufzeichnungen, die das Gesetz verlangt</translation>
+    </message>
+    <message>
+        <source>Red mites on apple leaves, mean</source>
+        <translation>Rote Spinnmilben auf Apfelblättern, Mittel</translation>
+    </message>
+    <message>
+        <source>Registration</source>
+        <translation>Registrierung</translation>
+    </message>
+    <message>
+        <source>Regulation (EU) 2019/6, Article 108</source>
+        <translation>Verordnung (EU) 2019/6, Artikel 108</translation>
+    </message>
+    <message>
+        <source>Requeening with hygienic stock</source>
+        <translation>Umweiseln auf hygienische Herkunft</translation>
+    </message>
+    <message>
+        <source>Resistance</source>
+        <translation>Resistenz</translation>
+    </message>
+    <message>
+        <source>Rest after rolling in sugar</source>
+        <translation>Ruhe nach dem Rollen in Zucker</translation>
+    </message>
+    <message>
+        <source>Reviews, not read again</source>
+        <translation>Übersichtsarbeiten, nicht nachgelesen</translation>
+    </message>
+    <message>
+        <source>Rinkevich 2020, PLoS ONE</source>
+        <translation>Rinkevich 2020, PLoS ONE</translation>
+    </message>
+    <message>
+        <source>Rotation</source>
+        <translation>Wechsel</translation>
+    </message>
+    <message>
+        <source>Sabahi et al. 2017, Apidologie</source>
+        <translation>Sabahi et al. 2017, Apidologie</translation>
+    </message>
+    <message>
+        <source>Safety data sheets, not read again</source>
+        <translation>Sicherheitsdatenblätter, nicht nachgelesen</translation>
+    </message>
+    <message>
+        <source>Same class as tau-fluvalinate (IRAC 3A)</source>
+        <translation>Gleiche Klasse wie Tau-Fluvalinat (IRAC 3A)</translation>
+    </message>
+    <message>
+        <source>Same class as tau-fluvalinate, to which resistance is widespread.</source>
+        <translation>Gleiche Klasse wie Tau-Fluvalinat, gegen das Resistenz verbreitet ist.</translation>
+    </message>
+    <message>
+        <source>Screened floor</source>
+        <translation>Gitterboden</translation>
+    </message>
+    <message>
+        <source>Set against the September colonies of Aurell et al. 2024, J Insect Sci (data CC-BY-4.0)</source>
+        <translation>Abgeglichen mit den Septembervölkern von Aurell et al. 2024, J Insect Sci (Daten CC-BY-4.0)</translation>
+    </message>
+    <message>
+        <source>Set so that all mites grow 0.011 per day from May to August</source>
+        <translation>So gesetzt, dass alle Milben von Mai bis August um 0,011 pro Tag zunehmen</translation>
+    </message>
+    <message>
+        <source>Set so that all mites grow 0.031 per day from May to August</source>
+        <translation>So gesetzt, dass alle Milben von Mai bis August um 0,031 pro Tag zunehmen</translation>
+    </message>
+    <message>
+        <source>Seven days was read on a label; the longer ones are from memory. Differs by product.</source>
+        <translation>Sieben Tage standen in einer Packungsbeilage; die längeren sind aus dem Gedächtnis. Je nach Produkt verschieden.</translation>
+    </message>
+    <message>
+        <source>Several labels allow it; others, and other countries, do not.</source>
+        <translation>Mehrere Packungsbeilagen erlauben es; andere, und andere Länder, nicht.</translation>
+    </message>
+    <message>
+        <source>Shaking a wash</source>
+        <translation>Schütteln einer Waschprobe</translation>
+    </message>
+    <message>
+        <source>Share a sugar roll finds, for the full load</source>
+        <translation>Anteil, den eine Puderzuckerprobe findet, für den vollen Befall</translation>
+    </message>
+    <message>
+        <source>Share a wash finds, for the full load</source>
+        <translation>Anteil, den eine Waschprobe findet, für den vollen Befall</translation>
+    </message>
+    <message>
+        <source>Share of all mites that sits on adult bees</source>
+        <translation>Anteil aller Milben, der auf erwachsenen Bienen sitzt</translation>
+    </message>
+    <message>
+        <source>Share of opened drone cells with mites</source>
+        <translation>Anteil geöffneter Drohnenzellen mit Milben</translation>
+    </message>
+    <message>
+        <source>Share of the mites under cappings while there is brood</source>
+        <translation>Anteil der Milben unter den Deckeln, solange Brut da ist</translation>
+    </message>
+    <message>
+        <source>Share to be killed, other substances</source>
+        <translation>Abzutötender Anteil, andere Wirkstoffe</translation>
+    </message>
+    <message>
+        <source>Share to be killed, synthetic substances</source>
+        <translation>Abzutötender Anteil, synthetische Wirkstoffe</translation>
+    </message>
+    <message>
+        <source>Slow growth in the season's picture</source>
+        <translation>Langsame Zunahme im Bild der Saison</translation>
+    </message>
+    <message>
+        <source>South-east of the United States</source>
+        <translation>Südosten der USA</translation>
+    </message>
+    <message>
+        <source>South-east of the United States, August</source>
+        <translation>Südosten der USA, August</translation>
+    </message>
+    <message>
+        <source>South-east of the United States, August, board left overnight</source>
+        <translation>Südosten der USA, August, Windel über Nacht</translation>
+    </message>
+    <message>
+        <source>Southern hemisphere: later by</source>
+        <translation>Südhalbkugel: später um</translation>
+    </message>
+    <message>
+        <source>Spread between colonies of a yard, for chances and sample sizes</source>
+        <translation>Streuung zwischen Völkern eines Stands, für Wahrscheinlichkeiten und Stichprobengrößen</translation>
+    </message>
+    <message>
+        <source>Spread between colonies of a yard, for the yard's mean</source>
+        <translation>Streuung zwischen Völkern eines Stands, für das Mittel des Stands</translation>
+    </message>
+    <message>
+        <source>Spread between jars before any duplicate jars</source>
+        <translation>Streuung zwischen Gläsern, solange es keine Doppelgläser gibt</translation>
+    </message>
+    <message>
+        <source>Spread from scoop to scoop of one hand</source>
+        <translation>Streuung von Becher zu Becher einer Hand</translation>
+    </message>
+    <message>
+        <source>Spread of growth between colonies</source>
+        <translation>Streuung der Zunahme zwischen Völkern</translation>
+    </message>
+    <message>
+        <source>Spread of one colony's growth about its yard's</source>
+        <translation>Streuung der Zunahme eines Volks um die seines Stands</translation>
+    </message>
+    <message>
+        <source>Spread of one scoop before you counted any</source>
+        <translation>Streuung eines Bechers, bevor einer ausgezählt ist</translation>
+    </message>
+    <message>
+        <source>Spread of the bees in a scoop nobody counted</source>
+        <translation>Streuung der Bienen in einem nicht ausgezählten Becher</translation>
+    </message>
+    <message>
+        <source>Spread of yards' growth about the usual one</source>
+        <translation>Streuung der Zunahme von Ständen um die übliche</translation>
+    </message>
+    <message>
+        <source>Square root of 0.0048; does not shrink with more washes.</source>
+        <translation>Quadratwurzel aus 0,0048; wird mit mehr Waschproben nicht kleiner.</translation>
+    </message>
+    <message>
+        <source>Standard deviation 12 over 47 colonies; the other 71 % sat under cappings.</source>
+        <translation>Standardabweichung 12 über 47 Völker; die anderen 71 % saßen unter den Deckeln.</translation>
+    </message>
+    <message>
+        <source>Standard deviation 32, from 176 samples.</source>
+        <translation>Standardabweichung 32, aus 176 Proben.</translation>
+    </message>
+    <message>
+        <source>Standard deviation, 1.5 g per hundred bees.</source>
+        <translation>Standardabweichung, 1,5 g je hundert Bienen.</translation>
+    </message>
+    <message>
+        <source>Standard error 0.0038 over 17 colonies; the range is 1.96 of it either side.</source>
+        <translation>Standardfehler 0,0038 über 17 Völker; die Spanne ist das 1,96-Fache davon nach beiden Seiten.</translation>
+    </message>
+    <message>
+        <source>Sticky and irritating to skin and eyes: gloves, and see the label.</source>
+        <translation>Klebrig und reizend für Haut und Augen: Handschuhe, und Packungsbeilage beachten.</translation>
+    </message>
+    <message>
+        <source>Still there when the bees hatch.</source>
+        <translation>Noch da, wenn die Bienen schlüpfen.</translation>
+    </message>
+    <message>
+        <source>Stings</source>
+        <translation>Stiche</translation>
+    </message>
+    <message>
+        <source>Sublimated again and again with brood</source>
+        <translation>Immer wieder verdampft, mit Brut</translation>
+    </message>
+    <message>
+        <source>Swiss guidance, quoted in a second source</source>
+        <translation>Schweizer Empfehlung, in zweiter Quelle zitiert</translation>
+    </message>
+    <message>
+        <source>Switzerland, June: emergency treatment</source>
+        <translation>Schweiz, Juni: Notbehandlung</translation>
+    </message>
+    <message>
+        <source>Taking the sample</source>
+        <translation>Die Probe nehmen</translation>
+    </message>
+    <message>
+        <source>Tau-fluvalinate</source>
+        <translation>Tau-Fluvalinat</translation>
+    </message>
+    <message>
+        <source>Ten grams of bees are about a hundred.</source>
+        <translation>Zehn Gramm Bienen sind etwa hundert.</translation>
+    </message>
+    <message>
+        <source>Textbooks</source>
+        <translation>Lehrbücher</translation>
+    </message>
+    <message>
+        <source>The authors ask each keeper to check it with bees of their own.</source>
+        <translation>Die Verfasser bitten, es mit eigenen Bienen zu prüfen.</translation>
+    </message>
+    <message>
+        <source>The authors say themselves that no research stands behind it.</source>
+        <translation>Die Verfasser sagen selbst, dass keine Forschung dahintersteht.</translation>
+    </message>
+    <message>
+        <source>The long-lived bees of winter begin to be raised then; count the course of a treatment back from it.</source>
+        <translation>Dann beginnt die Aufzucht der langlebigen Winterbienen; von dort die Dauer einer Behandlung zurückrechnen.</translation>
+    </message>
+    <message>
+        <source>The natural logarithm of 2, divided by 30 days.</source>
+        <translation>Der natürliche Logarithmus von 2, geteilt durch 30 Tage.</translation>
+    </message>
+    <message>
+        <source>The part of it common to all scoops of one hand</source>
+        <translation>Der Teil davon, der allen Bechern einer Hand gemeinsam ist</translation>
+    </message>
+    <message>
+        <source>The queen can be lost; the colony raises no bees meanwhile: not in the weeks in which winter bees are raised.</source>
+        <translation>Die Königin kann verloren gehen; das Volk zieht solange keine Bienen auf: nicht in den Wochen, in denen Winterbienen aufgezogen werden.</translation>
+    </message>
+    <message>
+        <source>The rule of doubling turned round.</source>
+        <translation>Die Verdopplungsregel umgedreht.</translation>
+    </message>
+    <message>
+        <source>The same after summer and autumn treatments</source>
+        <translation>Dasselbe nach Sommer- und Herbstbehandlungen</translation>
+    </message>
+    <message>
+        <source>The same guidance gives 30 mites a day on a board.</source>
+        <translation>Dieselbe Empfehlung nennt 30 Milben pro Tag auf einer Windel.</translation>
+    </message>
+    <message>
+        <source>The same team's scoops moved by a tenth within months: own counts are the cure.</source>
+        <translation>Die Becher derselben Gruppe verschoben sich binnen Monaten um ein Zehntel: Dagegen hilft eigenes Auszählen.</translation>
+    </message>
+    <message>
+        <source>The same, k by moments</source>
+        <translation>Dasselbe, k nach Momenten</translation>
+    </message>
+    <message>
+        <source>The same, negative binomial k by maximum likelihood</source>
+        <translation>Dasselbe, negatives Binomial-k nach Maximum-Likelihood</translation>
+    </message>
+    <message>
+        <source>The same, to do research</source>
+        <translation>Dasselbe, für die Forschung</translation>
+    </message>
+    <message>
+        <source>The same, variance</source>
+        <translation>Dasselbe, Varianz</translation>
+    </message>
+    <message>
+        <source>The same: its spread</source>
+        <translation>Dasselbe: seine Streuung</translation>
+    </message>
+    <message>
+        <source>The same: spread from sample to sample</source>
+        <translation>Dasselbe: Streuung von Probe zu Probe</translation>
+    </message>
+    <message>
+        <source>The same: spread from wash to wash</source>
+        <translation>Dasselbe: Streuung von Waschprobe zu Waschprobe</translation>
+    </message>
+    <message>
+        <source>The same: spread the app uses for a part of a board</source>
+        <translation>Dasselbe: Streuung, die die App für einen Teil der Windel nimmt</translation>
+    </message>
+    <message>
+        <source>The trade's rule</source>
+        <translation>Die Faustregel</translation>
+    </message>
+    <message>
+        <source>The turn date</source>
+        <translation>Der Stichtag</translation>
+    </message>
+    <message>
+        <source>Three washes against five</source>
+        <translation>Drei Waschgänge gegen fünf</translation>
+    </message>
+    <message>
+        <source>Thymol</source>
+        <translation>Thymol</translation>
+    </message>
+    <message>
+        <source>Time from one wash to the next in the bee season</source>
+        <translation>Zeit von einer Waschprobe zur nächsten in der Bienensaison</translation>
+    </message>
+    <message>
+        <source>To be kept for</source>
+        <translation>Aufzubewahren</translation>
+    </message>
+    <message>
+        <source>To be written down in the European Union</source>
+        <translation>In der Europäischen Union zu notieren</translation>
+    </message>
+    <message>
+        <source>Touch target, at least</source>
+        <translation>Tippfläche, mindestens</translation>
+    </message>
+    <message>
+        <source>Two other agencies' figures give 338 to 400; count a few scoops of your own.</source>
+        <translation>Zahlen zweier anderer Stellen ergeben 338 bis 400; einige eigene Becher auszählen.</translation>
+    </message>
+    <message>
+        <source>Two to three times as many in a month</source>
+        <translation>Zwei- bis dreimal so viele in einem Monat</translation>
+    </message>
+    <message>
+        <source>Two to three times in a month.</source>
+        <translation>Zwei- bis dreimal in einem Monat.</translation>
+    </message>
+    <message>
+        <source>USDA-ARS guidance, quoted by a beekeepers' association</source>
+        <translation>Empfehlung des USDA-ARS, zitiert von einem Imkerverband</translation>
+    </message>
+    <message>
+        <source>United Kingdom, August</source>
+        <translation>Vereinigtes Königreich, August</translation>
+    </message>
+    <message>
+        <source>United Kingdom, July</source>
+        <translation>Vereinigtes Königreich, Juli</translation>
+    </message>
+    <message>
+        <source>United Kingdom, June</source>
+        <translation>Vereinigtes Königreich, Juni</translation>
+    </message>
+    <message>
+        <source>United Kingdom, May</source>
+        <translation>Vereinigtes Königreich, Mai</translation>
+    </message>
+    <message>
+        <source>United Kingdom, September</source>
+        <translation>Vereinigtes Königreich, September</translation>
+    </message>
+    <message>
+        <source>United Kingdom, winter</source>
+        <translation>Vereinigtes Königreich, Winter</translation>
+    </message>
+    <message>
+        <source>United States</source>
+        <translation>Vereinigte Staaten</translation>
+    </message>
+    <message>
+        <source>United States federal guidance</source>
+        <translation>Empfehlung einer US-Bundesbehörde</translation>
+    </message>
+    <message>
+        <source>United States federal guidance, board</source>
+        <translation>Empfehlung einer US-Bundesbehörde, Windel</translation>
+    </message>
+    <message>
+        <source>United States, federal guidance</source>
+        <translation>Vereinigte Staaten, Bundesempfehlung</translation>
+    </message>
+    <message>
+        <source>University of Minnesota, poster 155</source>
+        <translation>University of Minnesota, poster 155</translation>
+    </message>
+    <message>
+        <source>Untreated colonies in Alabama, March to July</source>
+        <translation>Unbehandelte Völker in Alabama, März bis Juli</translation>
+    </message>
+    <message>
+        <source>Upper end of the range shown</source>
+        <translation>Oberes Ende der gezeigten Spanne</translation>
+    </message>
+    <message>
+        <source>Upper over lower end above which it is left open</source>
+        <translation>Oberes durch unteres Ende, über dem es offenbleibt</translation>
+    </message>
+    <message>
+        <source>WCAG 2.2, success criterion 1.4.6</source>
+        <translation>WCAG 2.2, Erfolgskriterium 1.4.6</translation>
+    </message>
+    <message>
+        <source>WCAG 2.2, success criterion 2.5.5</source>
+        <translation>WCAG 2.2, Erfolgskriterium 2.5.5</translation>
+    </message>
+    <message>
+        <source>WOAH, draft on registration of apiaries, quoted</source>
+        <translation>WOAH, Entwurf zur Registrierung von Bienenständen, zitiert</translation>
+    </message>
+    <message>
+        <source>Wanted precision of a yard's mean, to manage bees</source>
+        <translation>Gewünschte Genauigkeit des Standmittels, für die Imkerei</translation>
+    </message>
+    <message>
+        <source>Wash after the end of a treatment</source>
+        <translation>Waschprobe nach dem Ende einer Behandlung</translation>
+    </message>
+    <message>
+        <source>Washes that make a chance informed by the yard worth showing</source>
+        <translation>Waschproben, ab denen sich eine Wahrscheinlichkeit aus dem Stand lohnt</translation>
+    </message>
+    <message>
+        <source>Water in a shaker, one minute, fewer than 250 bees</source>
+        <translation>Wasser in einem Schüttelgerät, eine Minute, unter 250 Bienen</translation>
+    </message>
+    <message>
+        <source>Weak below 15; above 30 too strong for the bees.</source>
+        <translation>Schwach unter 15; über 30 zu stark für die Bienen.</translation>
+    </message>
+    <message>
+        <source>Weighed drained bees: spread between hands that drain</source>
+        <translation>Gewogene abgetropfte Bienen: Streuung zwischen Händen, die abtropfen lassen</translation>
+    </message>
+    <message>
+        <source>Weighed live bees: spread common to all weighings</source>
+        <translation>Gewogene lebende Bienen: allen Wägungen gemeinsame Streuung</translation>
+    </message>
+    <message>
+        <source>Weighed live bees: spread of one weighing</source>
+        <translation>Gewogene lebende Bienen: Streuung einer Wägung</translation>
+    </message>
+    <message>
+        <source>Weight of that spread</source>
+        <translation>Gewicht dieser Streuung</translation>
+    </message>
+    <message>
+        <source>Weight of the book's figure against your own counted scoops</source>
+        <translation>Gewicht der Handbuchzahl gegen die eigenen ausgezählten Becher</translation>
+    </message>
+    <message>
+        <source>Weight of the book's spread where colonies show their own</source>
+        <translation>Gewicht der Handbuchstreuung, wo Völker eine eigene zeigen</translation>
+    </message>
+    <message>
+        <source>What a second rinse adds</source>
+        <translation>Was eine zweite Spülung hinzufügt</translation>
+    </message>
+    <message>
+        <source>What beekeepers do; no published source</source>
+        <translation>Was man in der Imkerei macht; keine veröffentlichte Quelle</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Was es bewirkt</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>Was es braucht</translation>
+    </message>
+    <message>
+        <source>Where mites are still susceptible.</source>
+        <translation>Wo Milben noch empfindlich sind.</translation>
+    </message>
+    <message>
+        <source>Wider; picked because its ranges held the truth more often in simulated yards.</source>
+        <translation>Weiter; gewählt, weil ihre Spannen an simulierten Ständen die Wahrheit öfter enthielten.</translation>
+    </message>
+    <message>
+        <source>Widespread.</source>
+        <translation>Verbreitet.</translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 0 in 20</source>
+        <translation>Wilson-95-%-Grenzen von 0 aus 20</translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 1 in 29</source>
+        <translation>Wilson-95-%-Grenzen von 1 aus 29</translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 15 in 148</source>
+        <translation>Wilson-95-%-Grenzen von 15 aus 148</translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 81 in 263</source>
+        <translation>Wilson-95-%-Grenzen von 81 aus 263</translation>
+    </message>
+    <message>
+        <source>Winter screen wash and soapy water are used as well; that is common practice without a source.</source>
+        <translation>Auch Winter-Scheibenreiniger und Seifenwasser werden benutzt; das ist übliche Praxis ohne Quelle.</translation>
+    </message>
+    <message>
+        <source>With supers on</source>
+        <translation>Mit Honigraum</translation>
+    </message>
+    <message>
+        <source>Without brood.</source>
+        <translation>Ohne Brut.</translation>
+    </message>
+    <message>
+        <source>Without capped brood all mites sit on bees, where a treatment that acts on bees alone reaches them.</source>
+        <translation>Ohne verdeckelte Brut sitzen alle Milben auf Bienen, wo eine Behandlung sie erreicht, die nur dort wirkt.</translation>
+    </message>
+    <message>
+        <source>Wording of extension services</source>
+        <translation>Wortlaut von Beratungsstellen</translation>
+    </message>
+    <message>
+        <source>Worker brood under its capping</source>
+        <translation>Arbeiterinnenbrut unter dem Deckel</translation>
+    </message>
+    <message>
+        <source>Worth keeping besides</source>
+        <translation>Außerdem aufhebenswert</translation>
+    </message>
+    <message>
+        <source>Wrong verdicts accepted by the stop-early rule, either way</source>
+        <translation>Falsche Urteile, die die Regel zum frühen Aufhören in Kauf nimmt, in beide Richtungen</translation>
+    </message>
+    <message>
+        <source>Yours to change.</source>
+        <translation>Darf geändert werden.</translation>
+    </message>
+    <message>
+        <source>amitraz</source>
+        <translation>Amitraz</translation>
+    </message>
+    <message>
+        <source>batch number and expiry date</source>
+        <translation>Chargennummer und Verfallsdatum</translation>
+    </message>
+    <message>
+        <source>bees</source>
+        <translation>Bienen</translation>
+    </message>
+    <message>
+        <source>bees per ml</source>
+        <translation>Bienen je ml</translation>
+    </message>
+    <message>
+        <source>by label</source>
+        <translation>laut Packungsbeilage</translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation>Zellen</translation>
+    </message>
+    <message>
+        <source>chance</source>
+        <translation>Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>colonies</source>
+        <translation>Völker</translation>
+    </message>
+    <message>
+        <source>colonies stayed above the line</source>
+        <translation>Völker blieben über der Schwelle</translation>
+    </message>
+    <message>
+        <source>colonies treated</source>
+        <translation>behandelte Völker</translation>
+    </message>
+    <message>
+        <source>cool weather, bees in a cluster or nearly</source>
+        <translation>kühl, Bienen in der Traube oder fast</translation>
+    </message>
+    <message>
+        <source>coumaphos</source>
+        <translation>Coumaphos</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>day of the year</source>
+        <translation>Tag des Jahres</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>Tage</translation>
+    </message>
+    <message>
+        <source>degrees C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>degrees of freedom</source>
+        <translation>Freiheitsgrade</translation>
+    </message>
+    <message>
+        <source>first day</source>
+        <translation>erster Tag</translation>
+    </message>
+    <message>
+        <source>flumethrin</source>
+        <translation>Flumethrin</translation>
+    </message>
+    <message>
+        <source>formic acid</source>
+        <translation>Ameisensäure</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>hop beta acids</source>
+        <translation>Hopfen-Betasäuren</translation>
+    </message>
+    <message>
+        <source>how long the treatment lasts</source>
+        <translation>Dauer der Behandlung</translation>
+    </message>
+    <message>
+        <source>in autumn at times more than are bred in the colony</source>
+        <translation>im Herbst manchmal mehr, als im Volk heranwachsen</translation>
+    </message>
+    <message>
+        <source>ln 2 / 0.021</source>
+        <translation>ln 2 / 0,021</translation>
+    </message>
+    <message>
+        <source>longitude first</source>
+        <translation>Länge zuerst</translation>
+    </message>
+    <message>
+        <source>lx</source>
+        <translation>lx</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>mg</source>
+        <translation>mg</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>mites</source>
+        <translation>Milben</translation>
+    </message>
+    <message>
+        <source>mites a day</source>
+        <translation>Milben pro Tag</translation>
+    </message>
+    <message>
+        <source>mites a leaf</source>
+        <translation>Milben je Blatt</translation>
+    </message>
+    <message>
+        <source>mites a leaf, squared</source>
+        <translation>Milben je Blatt, quadriert</translation>
+    </message>
+    <message>
+        <source>mites in the colony for one a day on the board</source>
+        <translation>Milben im Volk auf eine pro Tag auf der Windel</translation>
+    </message>
+    <message>
+        <source>mites per 100 bees</source>
+        <translation>Milben je 100 Bienen</translation>
+    </message>
+    <message>
+        <source>ml</source>
+        <translation>ml</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>Monate</translation>
+    </message>
+    <message>
+        <source>name of the product</source>
+        <translation>Name des Produkts</translation>
+    </message>
+    <message>
+        <source>natural</source>
+        <translation>natürlich</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <source>no, long contact</source>
+        <translation>nein, langer Kontakt</translation>
+    </message>
+    <message>
+        <source>octets</source>
+        <translation>Oktetten</translation>
+    </message>
+    <message>
+        <source>of all mites</source>
+        <translation>aller Milben</translation>
+    </message>
+    <message>
+        <source>of ln(bees)</source>
+        <translation>von ln(Bienen)</translation>
+    </message>
+    <message>
+        <source>of the count</source>
+        <translation>der Zählung</translation>
+    </message>
+    <message>
+        <source>of the mean</source>
+        <translation>des Mittels</translation>
+    </message>
+    <message>
+        <source>of the mites on the bees</source>
+        <translation>der Milben auf den Bienen</translation>
+    </message>
+    <message>
+        <source>of the squared load</source>
+        <translation>des quadrierten Befalls</translation>
+    </message>
+    <message>
+        <source>of the squared mean</source>
+        <translation>des quadrierten Mittels</translation>
+    </message>
+    <message>
+        <source>of what a wash finds</source>
+        <translation>dessen, was eine Waschprobe findet</translation>
+    </message>
+    <message>
+        <source>openings per inch</source>
+        <translation>Maschen pro Zoll</translation>
+    </message>
+    <message>
+        <source>owner, address, position, average number of colonies at each site</source>
+        <translation>Halter, Anschrift, Position, mittlere Zahl der Völker je Standort</translation>
+    </message>
+    <message>
+        <source>oxalic acid</source>
+        <translation>Oxalsäure</translation>
+    </message>
+    <message>
+        <source>per cell capped a day and gram of bees</source>
+        <translation>je verdeckelter Zelle am Tag und Gramm Bienen</translation>
+    </message>
+    <message>
+        <source>per day</source>
+        <translation>pro Tag</translation>
+    </message>
+    <message>
+        <source>prescriber, where there is one</source>
+        <translation>verschreibende Person, wo es eine gibt</translation>
+    </message>
+    <message>
+        <source>probability</source>
+        <translation>Wahrscheinlichkeit</translation>
+    </message>
+    <message>
+        <source>proof of purchase</source>
+        <translation>Kaufbeleg</translation>
+    </message>
+    <message>
+        <source>proportion</source>
+        <translation>Anteil</translation>
+    </message>
+    <message>
+        <source>quantity</source>
+        <translation>Menge</translation>
+    </message>
+    <message>
+        <source>said</source>
+        <translation>genannt</translation>
+    </message>
+    <message>
+        <source>scoops</source>
+        <translation>Becher</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>shape</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>standard error over mean</source>
+        <translation>Standardfehler durch Mittel</translation>
+    </message>
+    <message>
+        <source>supplier's name and address</source>
+        <translation>Name und Anschrift der Bezugsquelle</translation>
+    </message>
+    <message>
+        <source>synthetic</source>
+        <translation>synthetisch</translation>
+    </message>
+    <message>
+        <source>tablespoons</source>
+        <translation>Esslöffel</translation>
+    </message>
+    <message>
+        <source>tau-fluvalinate</source>
+        <translation>Tau-Fluvalinat</translation>
+    </message>
+    <message>
+        <source>thymol</source>
+        <translation>Thymol</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>mal</translation>
+    </message>
+    <message>
+        <source>times the usual</source>
+        <translation>mal die übliche</translation>
+    </message>
+    <message>
+        <source>to 1</source>
+        <translation>zu 1</translation>
+    </message>
+    <message>
+        <source>treated in August, colonies were better in December than treated in June or October</source>
+        <translation>im August behandelt, standen Völker im Dezember besser da als im Juni oder Oktober behandelt</translation>
+    </message>
+    <message>
+        <source>treating from mid-July into August did better than treating in September</source>
+        <translation>Behandeln von Mitte Juli bis in den August war besser als im September</translation>
+    </message>
+    <message>
+        <source>van Dooremalen et al. 2012, PLoS ONE 7:e36285</source>
+        <translation>van Dooremalen et al. 2012, PLoS ONE 7:e36285</translation>
+    </message>
+    <message>
+        <source>washes</source>
+        <translation>Waschproben</translation>
+    </message>
+    <message>
+        <source>with care</source>
+        <translation>mit Vorsicht</translation>
+    </message>
+    <message>
+        <source>withdrawal period, also where it is zero</source>
+        <translation>Wartezeit, auch wenn sie null ist</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>Worte</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>Jahre</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+</context>
+<context>
     <name>HereChoices</name>
     <message>
         <source>Or pick one of your yards</source>
@@ -1654,8 +3941,20 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>„%1“ ist keine Temperatur. Hintereinander eingeben: 24 26 27.</translation>
     </message>
     <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
         <source>%1 is no temperature of a day with bees: %2 to %3.</source>
         <translation>%1 ist keine Temperatur für einen Tag mit Bienen: %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>%1 per 100</source>
+        <translation>%1 je 100</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>A course of %1 runs until %2.</source>
@@ -1707,7 +4006,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Can't tell: no treated colony was washed in the %1 before it.</source>
-        <translation>Unklar: Kein behandeltes Volk wurde höchstens %1 davor ausgewaschen.</translation>
+        <translation>Unklar: In der Zeit davor (%1) wurde kein behandeltes Volk ausgewaschen.</translation>
     </message>
     <message>
         <source>Compared with untreated colonies of the same yard: %1.</source>
@@ -2220,8 +4519,8 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message numerus="yes">
         <source>%n more are not listed one by one.</source>
         <translation>
-            <numerusform>%n weiterer ist nicht einzeln aufgeführt.</numerusform>
-            <numerusform>%n weitere sind nicht einzeln aufgeführt.</numerusform>
+            <numerusform>%n weiterer Eintrag ist nicht einzeln aufgeführt.</numerusform>
+            <numerusform>%n weitere Einträge sind nicht einzeln aufgeführt.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3509,7 +5808,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>What you touch</source>
-        <translation>Tasten und Felder</translation>
+        <translation>Tippflächen</translation>
     </message>
     <message>
         <source>Where the figures come from</source>
@@ -6391,8 +8690,8 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message numerus="yes">
         <source>%1 and %n more</source>
         <translation>
-            <numerusform>%1 und %n weiterer</numerusform>
-            <numerusform>%1 und %n weitere</numerusform>
+            <numerusform>%1 und %n mehr</numerusform>
+            <numerusform>%1 und %n mehr</numerusform>
         </translation>
     </message>
     <message>
@@ -7586,7 +9885,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>As the phone has it</source>
-        <translation>Wie im Telefon</translation>
+        <translation>Wie das Telefon</translation>
     </message>
     <message>
         <source>Halfcup %1</source>
@@ -8170,7 +10469,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>It has settled</source>
         <comment>spoken</comment>
-        <translation>Es hat sich gesetzt</translation>
+        <translation>Abgesetzt</translation>
     </message>
     <message>
         <source>Jar %1, colony %2 · %3</source>

@@ -607,7 +607,7 @@
     </message>
     <message>
         <source>Such as 3 May, or 2026-05-03</source>
-        <translation>Por ejemplo, 3 mayo o 2026-05-03</translation>
+        <translation>Por ejemplo, 3 de mayo o 2026-05-03</translation>
     </message>
 </context>
 <context>
@@ -712,7 +712,7 @@
     </message>
     <message>
         <source>There is no such day. Type it like 18 May 2026.</source>
-        <translation>Ese día no existe. Escríbelo así: 18 mayo 2026.</translation>
+        <translation>Ese día no existe. Escríbelo así: 18 de mayo de 2026.</translation>
     </message>
     <message>
         <source>Touch the colony it was put into.</source>
@@ -853,6 +853,2293 @@
         <source>%1, %2</source>
         <comment>day, size</comment>
         <translation>%1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>Handbook</name>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>% error</source>
+        <translation>% de error</translation>
+    </message>
+    <message>
+        <source>% isopropyl alcohol</source>
+        <translation>% de alcohol isopropílico</translation>
+    </message>
+    <message>
+        <source>0.017 to 0.021 per day.</source>
+        <translation>De 0,017 a 0,021 al día.</translation>
+    </message>
+    <message>
+        <source>0.4 +/- 9.5 %.</source>
+        <translation>0,4 +/- 9,5 %.</translation>
+    </message>
+    <message>
+        <source>0.99 to the power of 100</source>
+        <translation>0,99 elevado a 100</translation>
+    </message>
+    <message>
+        <source>0.99 to the power of 300</source>
+        <translation>0,99 elevado a 300</translation>
+    </message>
+    <message>
+        <source>100 (x - y) / x, x living untreated, y living treated</source>
+        <translation>100 (x - y) / x; x: vivos sin tratar, y: vivos tratados</translation>
+    </message>
+    <message>
+        <source>100 [1 - (Ta/Tb)(Cb/Ca)], T treated, C control, b before, a after</source>
+        <translation>100 [1 - (Ta/Tb)(Cb/Ca)]; T: tratadas, C: control, b: antes, a: después</translation>
+    </message>
+    <message>
+        <source>100 x 43 / 310</source>
+        <translation>100 x 43 / 310</translation>
+    </message>
+    <message>
+        <source>100 x 9 / 250</source>
+        <translation>100 x 9 / 250</translation>
+    </message>
+    <message>
+        <source>100 x 9 / 300</source>
+        <translation>100 x 9 / 300</translation>
+    </message>
+    <message>
+        <source>100 x 9 / 350</source>
+        <translation>100 x 9 / 350</translation>
+    </message>
+    <message>
+        <source>100 x 9 / 400</source>
+        <translation>100 x 9 / 400</translation>
+    </message>
+    <message>
+        <source>15 August</source>
+        <translation>15 agosto</translation>
+    </message>
+    <message>
+        <source>150 leaves: 70 38 17 10 9 3 2 1 with 0 to 7 mites.</source>
+        <translation>150 hojas: 70 38 17 10 9 3 2 1 con 0 a 7 ácaros.</translation>
+    </message>
+    <message>
+        <source>18.3 g per hundred bees, from 175 samples. Not the mass of live bees.</source>
+        <translation>18,3 g por cien abejas, de 175 muestras. No es el peso de abejas vivas.</translation>
+    </message>
+    <message>
+        <source>2,313 of 2,343 mites in 114 samples.</source>
+        <translation>2313 de 2343 ácaros en 114 muestras.</translation>
+    </message>
+    <message>
+        <source>3.38 bees per ml.</source>
+        <translation>3,38 abejas por ml.</translation>
+    </message>
+    <message>
+        <source>300 bees divided by the volume of a half cup</source>
+        <translation>300 abejas divididas entre el volumen de media taza</translation>
+    </message>
+    <message>
+        <source>43 mites on 310 bees</source>
+        <translation>43 ácaros en 310 abejas</translation>
+    </message>
+    <message>
+        <source>5 mites in a half cup</source>
+        <translation>5 ácaros en media taza</translation>
+    </message>
+    <message>
+        <source>50 % follows from the rule of doubling; 70 % and more is often said.</source>
+        <translation>El 50 % se sigue de la regla de la duplicación; a menudo se dice 70 % y más.</translation>
+    </message>
+    <message>
+        <source>50 to 85 F. The first three days matter most.</source>
+        <translation>De 50 a 85 °F. Los tres primeros días son los que más importan.</translation>
+    </message>
+    <message>
+        <source>76.5 +/- 7.1 %, on cardboard.</source>
+        <translation>76,5 +/- 7,1 %, en cartón.</translation>
+    </message>
+    <message>
+        <source>9 mites in a half cup</source>
+        <translation>9 ácaros en media taza</translation>
+    </message>
+    <message>
+        <source>92.9 +/- 5.5 %.</source>
+        <translation>92,9 +/- 5,5 %.</translation>
+    </message>
+    <message>
+        <source>A bee drained after an alcohol wash</source>
+        <translation>Una abeja escurrida tras un lavado con alcohol</translation>
+    </message>
+    <message>
+        <source>A bee in these rates</source>
+        <translation>Una abeja en estas tasas</translation>
+    </message>
+    <message>
+        <source>A caged queen or a nucleus made up, some three weeks until the last brood has hatched, then a treatment that fits a broodless colony.</source>
+        <translation>Una reina enjaulada o un núcleo formado, unas tres semanas hasta que nazca la última cría, y luego un tratamiento apto para una colonia sin cría.</translation>
+    </message>
+    <message>
+        <source>A careful keeper's own line</source>
+        <translation>El umbral propio de un apicultor prudente</translation>
+    </message>
+    <message>
+        <source>A colony and its mites through the year</source>
+        <translation>Una colonia y sus ácaros a lo largo del año</translation>
+    </message>
+    <message>
+        <source>A drone frame, cut out once capped and before the drones hatch (14 to 15 days capped), again and again in the drone season.</source>
+        <translation>Un cuadro de zánganos, cortado cuando está operculado y antes de que nazcan (14 a 15 días operculado), una y otra vez en la época de zánganos.</translation>
+    </message>
+    <message>
+        <source>A floor of mesh, with the board out but for counts.</source>
+        <translation>Un fondo de malla, con la lámina fuera salvo para contar.</translation>
+    </message>
+    <message>
+        <source>A live worker on the wash scale</source>
+        <translation>Una obrera viva en la balanza del lavado</translation>
+    </message>
+    <message>
+        <source>A mated queen of such stock, and a colony that accepts her.</source>
+        <translation>Una reina fecundada de esa estirpe, y una colonia que la acepte.</translation>
+    </message>
+    <message>
+        <source>A mature worker</source>
+        <translation>Una obrera madura</translation>
+    </message>
+    <message>
+        <source>A measure slows mites down; by itself it seldom brings a load that is over the line under it again.</source>
+        <translation>Un manejo frena a los ácaros; por sí solo, rara vez vuelve a bajar del umbral una carga que lo supera.</translation>
+    </message>
+    <message>
+        <source>A monoamine-oxidase inhibitor: keep off skin and eyes.</source>
+        <translation>Inhibe la monoaminooxidasa: que no toque la piel ni los ojos.</translation>
+    </message>
+    <message>
+        <source>A nerve poison for people too: gloves, and do what the label says.</source>
+        <translation>Veneno para los nervios también de las personas: guantes, y haz lo que diga la etiqueta.</translation>
+    </message>
+    <message>
+        <source>A sugar roll against a wash of the same bees</source>
+        <translation>Prueba del azúcar frente a un lavado de las mismas abejas</translation>
+    </message>
+    <message>
+        <source>A tenth from scoop to scoop and 7 % common to all scoops of one hand.</source>
+        <translation>Una décima parte de medida a medida y un 7 % común a todas las de una mano.</translation>
+    </message>
+    <message>
+        <source>A tenth of the mean.</source>
+        <translation>Una décima parte de la media.</translation>
+    </message>
+    <message>
+        <source>A worker full of honey</source>
+        <translation>Una obrera llena de miel</translation>
+    </message>
+    <message>
+        <source>A worker just emerged</source>
+        <translation>Una obrera recién nacida</translation>
+    </message>
+    <message>
+        <source>Abbott 1925, J Econ Entomol 18:265</source>
+        <translation>Abbott 1925, J Econ Entomol 18:265</translation>
+    </message>
+    <message>
+        <source>About four weeks.</source>
+        <translation>Unas cuatro semanas.</translation>
+    </message>
+    <message>
+        <source>About six weeks.</source>
+        <translation>Unas seis semanas.</translation>
+    </message>
+    <message>
+        <source>About; so a frame without brood makes the load look too low.</source>
+        <translation>Aproximado; por eso un cuadro sin cría hace parecer la carga demasiado baja.</translation>
+    </message>
+    <message>
+        <source>About; the entrance stays fully open.</source>
+        <translation>Aproximado; la piquera queda abierta del todo.</translation>
+    </message>
+    <message>
+        <source>Above this load no line means anything</source>
+        <translation>Por encima de esta carga ningún umbral dice nada</translation>
+    </message>
+    <message>
+        <source>Above this share: treat.</source>
+        <translation>Por encima de esta parte: tratar.</translation>
+    </message>
+    <message>
+        <source>Active substance</source>
+        <translation>Sustancia activa</translation>
+    </message>
+    <message>
+        <source>Active substances</source>
+        <translation>Sustancias activas</translation>
+    </message>
+    <message>
+        <source>Adult bees of one frame of a brood box.</source>
+        <translation>Abejas adultas de un cuadro de la cámara de cría.</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of April</source>
+        <translation>Abejas adultas, mediados de abril</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of August</source>
+        <translation>Abejas adultas, mediados de agosto</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of December</source>
+        <translation>Abejas adultas, mediados de diciembre</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of February</source>
+        <translation>Abejas adultas, mediados de febrero</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of January</source>
+        <translation>Abejas adultas, mediados de enero</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of July</source>
+        <translation>Abejas adultas, mediados de julio</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of June</source>
+        <translation>Abejas adultas, mediados de junio</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of March</source>
+        <translation>Abejas adultas, mediados de marzo</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of May</source>
+        <translation>Abejas adultas, mediados de mayo</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of November</source>
+        <translation>Abejas adultas, mediados de noviembre</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of October</source>
+        <translation>Abejas adultas, mediados de octubre</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of September</source>
+        <translation>Abejas adultas, mediados de septiembre</translation>
+    </message>
+    <message>
+        <source>After Calatayud &amp; Verdu 1993 and Martin 1998</source>
+        <translation>After Calatayud &amp; Verdu 1993 and Martin 1998</translation>
+    </message>
+    <message>
+        <source>Agency pages on satellite positioning</source>
+        <translation>Páginas de organismos sobre posición por satélite</translation>
+    </message>
+    <message>
+        <source>Agrees with counted washes of Aurell et al. 2025: a tenth a scoop.</source>
+        <translation>Concuerda con los lavados contados de Aurell et al. 2025: una décima parte por medida.</translation>
+    </message>
+    <message>
+        <source>Alberta</source>
+        <translation>Alberta</translation>
+    </message>
+    <message>
+        <source>Alberta, fall</source>
+        <translation>Alberta, otoño</translation>
+    </message>
+    <message>
+        <source>Alberta, spring</source>
+        <translation>Alberta, primavera</translation>
+    </message>
+    <message>
+        <source>Alcohol</source>
+        <translation>Alcohol</translation>
+    </message>
+    <message>
+        <source>Alcohol by hand, one minute, first rinse</source>
+        <translation>Alcohol a mano, un minuto, primer enjuague</translation>
+    </message>
+    <message>
+        <source>Alcohol for the wash</source>
+        <translation>Alcohol para el lavado</translation>
+    </message>
+    <message>
+        <source>Amitraz</source>
+        <translation>Amitraz</translation>
+    </message>
+    <message>
+        <source>Aurell et al. 2024, J Insect Sci (data CC-BY-4.0)</source>
+        <translation>Aurell et al. 2024, J Insect Sci (data CC-BY-4.0)</translation>
+    </message>
+    <message>
+        <source>Aurell et al. 2025, J Econ Entomol, doi 10.1093/jee/toaf126 (data CC-BY-4.0)</source>
+        <translation>Aurell et al. 2025, J Econ Entomol, doi 10.1093/jee/toaf126 (data CC-BY-4.0)</translation>
+    </message>
+    <message>
+        <source>Bavaria</source>
+        <translation>Baviera</translation>
+    </message>
+    <message>
+        <source>Bavaria, July: treat at once</source>
+        <translation>Baviera, julio: tratar enseguida</translation>
+    </message>
+    <message>
+        <source>Bavaria, July: treat soon</source>
+        <translation>Baviera, julio: tratar pronto</translation>
+    </message>
+    <message>
+        <source>Bees counted in washes of one study</source>
+        <translation>Abejas contadas en lavados de un estudio</translation>
+    </message>
+    <message>
+        <source>Bees for one colony</source>
+        <translation>Abejas para una colonia</translation>
+    </message>
+    <message>
+        <source>Bees have to move about.</source>
+        <translation>Las abejas tienen que moverse.</translation>
+    </message>
+    <message>
+        <source>Bees in a half cup, highest published figure</source>
+        <translation>Abejas en media taza, la cifra publicada más alta</translation>
+    </message>
+    <message>
+        <source>Bees in a half cup, the trade's figure</source>
+        <translation>Abejas en media taza, la cifra del oficio</translation>
+    </message>
+    <message>
+        <source>Bees in later washes of the same study</source>
+        <translation>Abejas en lavados posteriores del mismo estudio</translation>
+    </message>
+    <message>
+        <source>Bees in one US fluid ounce, after tapping</source>
+        <translation>Abejas en una onza líquida de EE. UU., tras golpear</translation>
+    </message>
+    <message>
+        <source>Bees in the scoop</source>
+        <translation>Abejas en la medida</translation>
+    </message>
+    <message>
+        <source>Bees on a deep frame, average</source>
+        <translation>Abejas en un cuadro hondo, media</translation>
+    </message>
+    <message>
+        <source>Bees on a deep frame, full</source>
+        <translation>Abejas en un cuadro hondo, lleno</translation>
+    </message>
+    <message>
+        <source>Bees on a deep frame, one layer</source>
+        <translation>Abejas en un cuadro hondo, una capa</translation>
+    </message>
+    <message>
+        <source>Bees per ml by the trade's figure</source>
+        <translation>Abejas por ml con la cifra del oficio</translation>
+    </message>
+    <message>
+        <source>Bees per ml, settled by rapping</source>
+        <translation>Abejas por ml, asentadas a golpes</translation>
+    </message>
+    <message>
+        <source>Bees settled by rapping the cup: volume of 300</source>
+        <translation>Abejas asentadas a golpes: volumen de 300</translation>
+    </message>
+    <message>
+        <source>Bees that find and clear infested brood slow the mites down from the next generation on.</source>
+        <translation>Las abejas que hallan y limpian la cría infestada frenan a los ácaros desde la generación siguiente.</translation>
+    </message>
+    <message>
+        <source>Below the 92.9 +/- 5.5 % of Macedo, Wu &amp; Ellis 2002.</source>
+        <translation>Por debajo del 92,9 +/- 5,5 % de Macedo, Wu &amp; Ellis 2002.</translation>
+    </message>
+    <message>
+        <source>Below the published 92.9 %, because figures from memory are lower.</source>
+        <translation>Por debajo del 92,9 % publicado, porque las cifras de memoria son más bajas.</translation>
+    </message>
+    <message>
+        <source>Berry et al. 2022</source>
+        <translation>Berry et al. 2022</translation>
+    </message>
+    <message>
+        <source>Between both ends lie 90 %.</source>
+        <translation>Entre los dos extremos está el 90 %.</translation>
+    </message>
+    <message>
+        <source>Between figures from memory; a second rinse of your own replaces it.</source>
+        <translation>Entre cifras de memoria; un segundo enjuague tuyo la sustituye.</translation>
+    </message>
+    <message>
+        <source>Bliss &amp; Fisher 1953, Biometrics 9:176-200</source>
+        <translation>Bliss &amp; Fisher 1953, Biometrics 9:176-200</translation>
+    </message>
+    <message>
+        <source>Boot et al. 1995; Calis et al. 1999</source>
+        <translation>Boot et al. 1995; Calis et al. 1999</translation>
+    </message>
+    <message>
+        <source>Brood break</source>
+        <translation>Parada de cría</translation>
+    </message>
+    <message>
+        <source>Burgett &amp; Burikam 1985, J Econ Entomol 78:1154-1156</source>
+        <translation>Burgett &amp; Burikam 1985, J Econ Entomol 78:1154-1156</translation>
+    </message>
+    <message>
+        <source>Burns easily: no lit smoker, no flame and no cigarette beside an open jar.</source>
+        <translation>Arde con facilidad: ni ahumador encendido, ni llama, ni cigarrillo junto a un frasco abierto.</translation>
+    </message>
+    <message>
+        <source>Burns skin and eyes: acid-proof gloves and goggles, also when taking the carriers out.</source>
+        <translation>Quema la piel y los ojos: guantes a prueba de ácidos y gafas, también al sacar los soportes.</translation>
+    </message>
+    <message>
+        <source>Burns skin, eyes and lungs, as vapour and as dust: acid-proof gloves, goggles and the respirator the label asks for.</source>
+        <translation>Quema la piel, los ojos y los pulmones, como vapor y como polvo: guantes a prueba de ácidos, gafas y la mascarilla respiratoria que pida la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Burns skin, eyes and lungs, its vapour too: acid-proof gloves, goggles and the respirator the label asks for.</source>
+        <translation>Quema la piel, los ojos y los pulmones, también su vapor: guantes a prueba de ácidos, gafas y la mascarilla respiratoria que pida la etiqueta.</translation>
+    </message>
+    <message>
+        <source>CSS px</source>
+        <translation>px CSS</translation>
+    </message>
+    <message>
+        <source>Calderone &amp; Turcotte 1998, J Econ Entomol 91:851-863</source>
+        <translation>Calderone &amp; Turcotte 1998, J Econ Entomol 91:851-863</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of April</source>
+        <translation>Celdas de zángano operculadas, mediados de abril</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of August</source>
+        <translation>Celdas de zángano operculadas, mediados de agosto</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of December</source>
+        <translation>Celdas de zángano operculadas, mediados de diciembre</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of February</source>
+        <translation>Celdas de zángano operculadas, mediados de febrero</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of January</source>
+        <translation>Celdas de zángano operculadas, mediados de enero</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of July</source>
+        <translation>Celdas de zángano operculadas, mediados de julio</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of June</source>
+        <translation>Celdas de zángano operculadas, mediados de junio</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of March</source>
+        <translation>Celdas de zángano operculadas, mediados de marzo</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of May</source>
+        <translation>Celdas de zángano operculadas, mediados de mayo</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of November</source>
+        <translation>Celdas de zángano operculadas, mediados de noviembre</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of October</source>
+        <translation>Celdas de zángano operculadas, mediados de octubre</translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of September</source>
+        <translation>Celdas de zángano operculadas, mediados de septiembre</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of April</source>
+        <translation>Celdas de obrera operculadas, mediados de abril</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of August</source>
+        <translation>Celdas de obrera operculadas, mediados de agosto</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of December</source>
+        <translation>Celdas de obrera operculadas, mediados de diciembre</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of February</source>
+        <translation>Celdas de obrera operculadas, mediados de febrero</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of January</source>
+        <translation>Celdas de obrera operculadas, mediados de enero</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of July</source>
+        <translation>Celdas de obrera operculadas, mediados de julio</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of June</source>
+        <translation>Celdas de obrera operculadas, mediados de junio</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of March</source>
+        <translation>Celdas de obrera operculadas, mediados de marzo</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of May</source>
+        <translation>Celdas de obrera operculadas, mediados de mayo</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of November</source>
+        <translation>Celdas de obrera operculadas, mediados de noviembre</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of October</source>
+        <translation>Celdas de obrera operculadas, mediados de octubre</translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of September</source>
+        <translation>Celdas de obrera operculadas, mediados de septiembre</translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Precaución</translation>
+    </message>
+    <message>
+        <source>Chance of being over above which a load is over a line</source>
+        <translation>Probabilidad por encima de la cual una carga supera un umbral</translation>
+    </message>
+    <message>
+        <source>Chance of being over from which a load is close to a line</source>
+        <translation>Probabilidad desde la que una carga está cerca de un umbral</translation>
+    </message>
+    <message>
+        <source>Choice of the Halfcup project</source>
+        <translation>Elección del proyecto Halfcup</translation>
+    </message>
+    <message>
+        <source>Choice of the Halfcup project, usual figures of a northern temperate colony</source>
+        <translation>Elección del proyecto Halfcup, cifras habituales de una colonia de la zona templada del norte</translation>
+    </message>
+    <message>
+        <source>Choices in the arithmetic</source>
+        <translation>Elecciones del cálculo</translation>
+    </message>
+    <message>
+        <source>Colonies died at</source>
+        <translation>Murieron colonias a</translation>
+    </message>
+    <message>
+        <source>Colonies for one yard</source>
+        <translation>Colonias para un apiario</translation>
+    </message>
+    <message>
+        <source>Colours told apart by the colour-blind</source>
+        <translation>Colores que distinguen las personas daltónicas</translation>
+    </message>
+    <message>
+        <source>Contrast of #0072B2 on white</source>
+        <translation>Contraste de #0072B2 sobre blanco</translation>
+    </message>
+    <message>
+        <source>Contrast of #595959 on white</source>
+        <translation>Contraste de #595959 sobre blanco</translation>
+    </message>
+    <message>
+        <source>Contrast of #767676 on white</source>
+        <translation>Contraste de #767676 sobre blanco</translation>
+    </message>
+    <message>
+        <source>Contrast of text, at least</source>
+        <translation>Contraste del texto, al menos</translation>
+    </message>
+    <message>
+        <source>Correction by untreated colonies, counts before and after</source>
+        <translation>Corrección con colonias sin tratar, recuentos antes y después</translation>
+    </message>
+    <message>
+        <source>Correction by untreated colonies, one count each</source>
+        <translation>Corrección con colonias sin tratar, un recuento cada una</translation>
+    </message>
+    <message>
+        <source>Coumaphos</source>
+        <translation>Cumafós</translation>
+    </message>
+    <message>
+        <source>Counted washes of Aurell et al. 2025 give 0.103.</source>
+        <translation>Los lavados contados de Aurell et al. 2025 dan 0,103.</translation>
+    </message>
+    <message>
+        <source>Counting a third of a board's cells</source>
+        <translation>Contar un tercio de las celdas de una lámina</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Duración</translation>
+    </message>
+    <message>
+        <source>Course of a German chamber of agriculture</source>
+        <translation>Curso de una cámara agraria alemana</translation>
+    </message>
+    <message>
+        <source>Covers 88 to 130 mg a bee by age and food.</source>
+        <translation>Abarca de 88 a 130 mg por abeja según edad y alimento.</translation>
+    </message>
+    <message>
+        <source>Currie &amp; Gatien 2006, Can Entomol 138:238-252</source>
+        <translation>Currie &amp; Gatien 2006, Can Entomol 138:238-252</translation>
+    </message>
+    <message>
+        <source>Daily highs at their best</source>
+        <translation>Máximas diarias más favorables</translation>
+    </message>
+    <message>
+        <source>Daily highs, limits</source>
+        <translation>Máximas diarias, límites</translation>
+    </message>
+    <message>
+        <source>Days after the end of a treatment for a wash that judges it</source>
+        <translation>Días tras el final de un tratamiento para el lavado que lo juzga</translation>
+    </message>
+    <message>
+        <source>Days run before the start so that ages settle</source>
+        <translation>Días calculados antes del inicio para que las edades se asienten</translation>
+    </message>
+    <message>
+        <source>Days they may lie apart</source>
+        <translation>Días que pueden separarlos</translation>
+    </message>
+    <message>
+        <source>Days to double at 0.021 per day</source>
+        <translation>Días para duplicarse a 0,021 al día</translation>
+    </message>
+    <message>
+        <source>DeGrandi-Hoffman et al. 2016, Exp Appl Acarol</source>
+        <translation>DeGrandi-Hoffman et al. 2016, Exp Appl Acarol</translation>
+    </message>
+    <message>
+        <source>Delaplane &amp; Hood 1997, J Apic Res 36:125-132</source>
+        <translation>Delaplane &amp; Hood 1997, J Apic Res 36:125-132</translation>
+    </message>
+    <message>
+        <source>Delaplane &amp; Hood 1999, Apidologie 30:383-395</source>
+        <translation>Delaplane &amp; Hood 1999, Apidologie 30:383-395</translation>
+    </message>
+    <message>
+        <source>Derived in the field as 15 to 38 mites per 300 bees, counted by ether roll, which finds fewer than a wash.</source>
+        <translation>Obtenido en el campo como 15 a 38 ácaros por 300 abejas con éter, que halla menos que un lavado.</translation>
+    </message>
+    <message>
+        <source>Deviation of a colony from the season's course</source>
+        <translation>Desviación de una colonia respecto al curso de la temporada</translation>
+    </message>
+    <message>
+        <source>Did the treatment work</source>
+        <translation>¿Funcionó el tratamiento?</translation>
+    </message>
+    <message>
+        <source>Dietemann et al. 2013 print 14.3, which is a slip.</source>
+        <translation>Dietemann et al. 2013 imprimen 14,3, que es una errata.</translation>
+    </message>
+    <message>
+        <source>Dietemann et al. 2013, J Apic Res 52(1), section 4.2.3.1.1, after Lee et al. 2010</source>
+        <translation>Dietemann et al. 2013, J Apic Res 52(1), section 4.2.3.1.1, after Lee et al. 2010</translation>
+    </message>
+    <message>
+        <source>Do not use the class used last again; where there is no class number, do not use the same substance again</source>
+        <translation>No repitas la clase usada la última vez; si no hay número de clase, no repitas la misma sustancia</translation>
+    </message>
+    <message>
+        <source>Doubling about every month</source>
+        <translation>Se duplican cada mes, más o menos</translation>
+    </message>
+    <message>
+        <source>Drone brood removal</source>
+        <translation>Retirar cría de zángano</translation>
+    </message>
+    <message>
+        <source>Drone brood under its capping</source>
+        <translation>Cría de zángano bajo su opérculo</translation>
+    </message>
+    <message>
+        <source>E69F00 56B4E9 009E73 F0E442 0072B2 D55E00 CC79A7 000000</source>
+        <translation>E69F00 56B4E9 009E73 F0E442 0072B2 D55E00 CC79A7 000000</translation>
+    </message>
+    <message>
+        <source>EMA/CVMP/EWP/459883/2008, quoted in Dietemann et al. 2013, section 4.5.4</source>
+        <translation>EMA/CVMP/EWP/459883/2008, quoted in Dietemann et al. 2013, section 4.5.4</translation>
+    </message>
+    <message>
+        <source>Eats skin and eyes, its vapour hurts the lungs: acid-proof gloves, goggles, respirator by label.</source>
+        <translation>Corroe la piel y los ojos, y su vapor daña los pulmones: guantes a prueba de ácidos, gafas y mascarilla respiratoria según la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Eats skin and eyes, vapour and dust hurt the lungs: acid-proof gloves, goggles, respirator by label.</source>
+        <translation>Corroe la piel y los ojos; su vapor y su polvo dañan los pulmones: guantes a prueba de ácidos, gafas y mascarilla respiratoria según la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Economic threshold; colonies lost more often the more months they spent above it.</source>
+        <translation>Umbral económico; cuantos más meses por encima, más colonias se perdieron.</translation>
+    </message>
+    <message>
+        <source>Every month, beginning when colonies can first be opened.</source>
+        <translation>Cada mes, desde que se pueden abrir las colonias.</translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % limits of 25</source>
+        <translation>Límites exactos de Poisson del 95 % de 25</translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % limits of 5</source>
+        <translation>Límites exactos de Poisson del 95 % de 5</translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % limits of 9</source>
+        <translation>Límites exactos de Poisson del 95 % de 9</translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % upper limit of 0</source>
+        <translation>Límite superior exacto de Poisson del 95 % de 0</translation>
+    </message>
+    <message>
+        <source>Exact Poisson 99 % limits of 25</source>
+        <translation>Límites exactos de Poisson del 99 % de 25</translation>
+    </message>
+    <message>
+        <source>Example: 50 living untreated, 2 treated</source>
+        <translation>Ejemplo: 50 vivos sin tratar, 2 tratados</translation>
+    </message>
+    <message>
+        <source>Example: treated 30 then 6, untreated 28 then 26</source>
+        <translation>Ejemplo: tratadas 30 y luego 6, sin tratar 28 y luego 26</translation>
+    </message>
+    <message>
+        <source>Example: treated 50 then 5, untreated 40 then 60</source>
+        <translation>Ejemplo: tratadas 50 y luego 5, sin tratar 40 y luego 60</translation>
+    </message>
+    <message>
+        <source>Far worse under trees than the phone reports: its accuracy is kept with every position.</source>
+        <translation>Bajo árboles, mucho peor de lo que dice el teléfono: con cada posición se guarda su precisión.</translation>
+    </message>
+    <message>
+        <source>Fast growth in the season's picture</source>
+        <translation>Crecimiento rápido en la imagen de la temporada</translation>
+    </message>
+    <message>
+        <source>Fewer bees than this may leave the answer open</source>
+        <translation>Con menos abejas que estas el resultado puede quedar abierto</translation>
+    </message>
+    <message>
+        <source>Fewer bees than this say little</source>
+        <translation>Con menos abejas que estas se sabe poco</translation>
+    </message>
+    <message>
+        <source>Fewer mites than this before a treatment say little about what it did</source>
+        <translation>Con menos ácaros que estos antes de tratar se sabe poco de lo que hizo</translation>
+    </message>
+    <message>
+        <source>Fewest bees in the colony</source>
+        <translation>Mínimo de abejas en la colonia</translation>
+    </message>
+    <message>
+        <source>Field trials in the United States</source>
+        <translation>Ensayos de campo en Estados Unidos</translation>
+    </message>
+    <message>
+        <source>First days whose highs matter most</source>
+        <translation>Primeros días cuyas máximas importan más</translation>
+    </message>
+    <message>
+        <source>Fitted to near-replicate washes of 65 colonies: 6.9. Extra spread of 38 % of the load.</source>
+        <translation>Ajustada a lavados casi repetidos de 65 colonias: 6,9. Dispersión añadida del 38 % de la carga.</translation>
+    </message>
+    <message>
+        <source>Five mites in a half cup of 300 bees, rounded.</source>
+        <translation>Cinco ácaros en media taza de 300 abejas, redondeado.</translation>
+    </message>
+    <message>
+        <source>Flumethrin</source>
+        <translation>Flumetrina</translation>
+    </message>
+    <message>
+        <source>Follows from the definition of the US gallon (231 cubic inches, 3785.411784 ml): one half of a sixteenth</source>
+        <translation>Se sigue de la definición del galón de EE. UU. (231 pulgadas cúbicas, 3785,411784 ml): la mitad de un dieciseisavo</translation>
+    </message>
+    <message>
+        <source>For a young colony, over 5 a day already means treat.</source>
+        <translation>En una colonia joven, más de 5 al día ya es tratar.</translation>
+    </message>
+    <message>
+        <source>Formic acid</source>
+        <translation>Ácido fórmico</translation>
+    </message>
+    <message>
+        <source>Formic acid, pads or strips</source>
+        <translation>Ácido fórmico, almohadillas o tiras</translation>
+    </message>
+    <message>
+        <source>Formula of WCAG 2.2</source>
+        <translation>Fórmula de WCAG 2.2</translation>
+    </message>
+    <message>
+        <source>Four weeks and more.</source>
+        <translation>Cuatro semanas y más.</translation>
+    </message>
+    <message>
+        <source>Fries, Camazine &amp; Sneyd 1994; Martin 1998</source>
+        <translation>Fries, Camazine &amp; Sneyd 1994; Martin 1998</translation>
+    </message>
+    <message>
+        <source>From 0.25 to 3 per 100 after winter and spring treatments, Florida</source>
+        <translation>De 0,25 a 3 por 100 tras tratar en invierno y primavera, Florida</translation>
+    </message>
+    <message>
+        <source>From mites on adults to adults plus capped brood</source>
+        <translation>De los ácaros en adultas a adultas más cría operculada</translation>
+    </message>
+    <message>
+        <source>From none to outright failure, yard by yard.</source>
+        <translation>De ninguna a fracaso total, según el apiario.</translation>
+    </message>
+    <message>
+        <source>Front Ecol Evol 2023, 11:1102457</source>
+        <translation>Front Ecol Evol 2023, 11:1102457</translation>
+    </message>
+    <message>
+        <source>Garwood 1936, Biometrika 28:437-442</source>
+        <translation>Garwood 1936, Biometrika 28:437-442</translation>
+    </message>
+    <message>
+        <source>General chemistry; decides which share of mites counts as effective</source>
+        <translation>Química general; decide qué parte de ácaros cuenta como eficaz</translation>
+    </message>
+    <message>
+        <source>General usage</source>
+        <translation>Uso general</translation>
+    </message>
+    <message>
+        <source>German wash scale; course of a german chamber of agriculture</source>
+        <translation>Balanza de lavado alemana; curso de una cámara agraria alemana</translation>
+    </message>
+    <message>
+        <source>Germany, July: below this no acute risk, above it watch</source>
+        <translation>Alemania, julio: por debajo, sin riesgo agudo; por encima, vigilar</translation>
+    </message>
+    <message>
+        <source>Germany, July: treat at once</source>
+        <translation>Alemania, julio: tratar enseguida</translation>
+    </message>
+    <message>
+        <source>Germany, July: young colony</source>
+        <translation>Alemania, julio: colonia joven</translation>
+    </message>
+    <message>
+        <source>Gregorc &amp; Planinc 2001, Apidologie 32:333-340</source>
+        <translation>Gregorc &amp; Planinc 2001, Apidologie 32:333-340</translation>
+    </message>
+    <message>
+        <source>Growth of the load without brood</source>
+        <translation>Crecimiento de la carga sin cría</translation>
+    </message>
+    <message>
+        <source>Growth with brood</source>
+        <translation>Crecimiento con cría</translation>
+    </message>
+    <message>
+        <source>Guidance of the province of Alberta</source>
+        <translation>Guía de la provincia de Alberta</translation>
+    </message>
+    <message>
+        <source>Guidance of the province of Ontario</source>
+        <translation>Guía de la provincia de Ontario</translation>
+    </message>
+    <message>
+        <source>Guidance quoted in a second source</source>
+        <translation>Guía citada en una segunda fuente</translation>
+    </message>
+    <message>
+        <source>Half a US cup</source>
+        <translation>Media taza de EE. UU.</translation>
+    </message>
+    <message>
+        <source>Half a year</source>
+        <translation>Medio año</translation>
+    </message>
+    <message>
+        <source>Half to double. Colonies differ more than that when they collapse or throw out brood.</source>
+        <translation>De la mitad al doble. Las colonias difieren más cuando se hunden o sacan cría.</translation>
+    </message>
+    <message>
+        <source>Hands, eyes and files</source>
+        <translation>Manos, ojos y archivos</translation>
+    </message>
+    <message>
+        <source>Hazards</source>
+        <translation>Peligros</translation>
+    </message>
+    <message>
+        <source>Hazards to people</source>
+        <translation>Peligros para las personas</translation>
+    </message>
+    <message>
+        <source>Henderson &amp; Tilton 1955, J Econ Entomol 48:157</source>
+        <translation>Henderson &amp; Tilton 1955, J Econ Entomol 48:157</translation>
+    </message>
+    <message>
+        <source>Hohenheim apiculture</source>
+        <translation>Apicultura de Hohenheim</translation>
+    </message>
+    <message>
+        <source>Hop beta acids</source>
+        <translation>Beta-ácidos del lúpulo</translation>
+    </message>
+    <message>
+        <source>How far an outlook is shown</source>
+        <translation>Hasta dónde se muestra una previsión</translation>
+    </message>
+    <message>
+        <source>How far measures go</source>
+        <translation>Hasta dónde llegan los manejos</translation>
+    </message>
+    <message>
+        <source>How far the factors for natural fall may be off, up or down</source>
+        <translation>Cuánto pueden fallar los factores de la caída natural, arriba o abajo</translation>
+    </message>
+    <message>
+        <source>How fast mites grow, and where they are</source>
+        <translation>Cómo crecen los ácaros y dónde están</translation>
+    </message>
+    <message>
+        <source>How much jars of one colony differ (gamma shape)</source>
+        <translation>Cuánto difieren los frascos de una colonia (forma de la gamma)</translation>
+    </message>
+    <message>
+        <source>How much resistance weighs</source>
+        <translation>Cuánto pesa la resistencia</translation>
+    </message>
+    <message>
+        <source>IRAC 19</source>
+        <translation>IRAC 19</translation>
+    </message>
+    <message>
+        <source>IRAC 1B</source>
+        <translation>IRAC 1B</translation>
+    </message>
+    <message>
+        <source>IRAC 3A</source>
+        <translation>IRAC 3A</translation>
+    </message>
+    <message>
+        <source>IRAC mode of action classification</source>
+        <translation>Clasificación IRAC de modos de acción</translation>
+    </message>
+    <message>
+        <source>In the published ratio to the worker rate</source>
+        <translation>En la proporción publicada respecto a la tasa de obrera</translation>
+    </message>
+    <message>
+        <source>In two rounds.</source>
+        <translation>En dos tandas.</translation>
+    </message>
+    <message>
+        <source>Inhibits monoamine oxidase (ask a doctor if you take medicines that do); keep off skin and eyes.</source>
+        <translation>Inhibe la monoaminooxidasa (pregunta a un médico si tomas medicamentos que lo hacen); que no toque la piel ni los ojos.</translation>
+    </message>
+    <message>
+        <source>Irritates skin and eyes.</source>
+        <translation>Irrita la piel y los ojos.</translation>
+    </message>
+    <message>
+        <source>Irritates skin and eyes: gloves, and wash hands before touching the face.</source>
+        <translation>Irrita la piel y los ojos: guantes, y lavarse las manos antes de tocarse la cara.</translation>
+    </message>
+    <message>
+        <source>It taints honey.</source>
+        <translation>Da sabor a la miel.</translation>
+    </message>
+    <message>
+        <source>Keep off skin and eyes: gloves, and see the label.</source>
+        <translation>Que no toque la piel ni los ojos: guantes, y mira la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Key for a hand in mittens, at least</source>
+        <translation>Tecla para una mano con manoplas, al menos</translation>
+    </message>
+    <message>
+        <source>Kills under cappings</source>
+        <translation>Mata bajo opérculo</translation>
+    </message>
+    <message>
+        <source>Kind of substance</source>
+        <translation>Clase de sustancia</translation>
+    </message>
+    <message>
+        <source>Kulhanek et al. 2021, PLoS ONE 16:e0245490; also Front Ecol Evol 2023, 11:1102457</source>
+        <translation>Kulhanek et al. 2021, PLoS ONE 16:e0245490; also Front Ecol Evol 2023, 11:1102457</translation>
+    </message>
+    <message>
+        <source>Label of one product</source>
+        <translation>Etiqueta de un producto</translation>
+    </message>
+    <message>
+        <source>Least spread between jars</source>
+        <translation>Dispersión mínima entre frascos</translation>
+    </message>
+    <message>
+        <source>Least squared spread between colonies</source>
+        <translation>Dispersión mínima al cuadrado entre colonias</translation>
+    </message>
+    <message>
+        <source>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050</source>
+        <translation>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050</translation>
+    </message>
+    <message>
+        <source>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050; the upper figure is from memory</source>
+        <translation>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050; la cifra superior es de memoria</translation>
+    </message>
+    <message>
+        <source>Left too long, the frame breeds mites instead of taking them out.</source>
+        <translation>Si se deja demasiado tiempo, el cuadro cría ácaros en vez de sacarlos.</translation>
+    </message>
+    <message>
+        <source>Less than three; over 0.028 per day.</source>
+        <translation>Menos de tres; más de 0,028 al día.</translation>
+    </message>
+    <message>
+        <source>Light in direct sun</source>
+        <translation>Luz a pleno sol</translation>
+    </message>
+    <message>
+        <source>Lighting tables</source>
+        <translation>Tablas de iluminación</translation>
+    </message>
+    <message>
+        <source>Lines a load is held against</source>
+        <translation>Umbrales con que se compara una carga</translation>
+    </message>
+    <message>
+        <source>Lines for boards and drone brood</source>
+        <translation>Umbrales para láminas y cría de zángano</translation>
+    </message>
+    <message>
+        <source>Lines of a calendar file fold at</source>
+        <translation>Las líneas de un archivo de calendario se pliegan a los</translation>
+    </message>
+    <message>
+        <source>Load at which the season's picture ends, the colony likely failing</source>
+        <translation>Carga en que acaba la imagen de la temporada; la colonia probablemente fracasa</translation>
+    </message>
+    <message>
+        <source>Load in the brood nest against the honey area</source>
+        <translation>Carga en el nido de cría frente a la zona de miel</translation>
+    </message>
+    <message>
+        <source>Longer work in the brood nest means more stings: veil and gloves, and help within call for anyone who reacts to them.</source>
+        <translation>Más trabajo en el nido de cría son más picaduras: velo y guantes, y ayuda cerca para quien reaccione a ellas.</translation>
+    </message>
+    <message>
+        <source>Lower end of the range shown</source>
+        <translation>Extremo inferior del margen mostrado</translation>
+    </message>
+    <message>
+        <source>MIL-STD-1472E</source>
+        <translation>MIL-STD-1472E</translation>
+    </message>
+    <message>
+        <source>Macedo, Wu &amp; Ellis 2002, J Apic Res 41:3-7</source>
+        <translation>Macedo, Wu &amp; Ellis 2002, J Apic Res 41:3-7</translation>
+    </message>
+    <message>
+        <source>Manitoba</source>
+        <translation>Manitoba</translation>
+    </message>
+    <message>
+        <source>Manitoba, late summer</source>
+        <translation>Manitoba, finales del verano</translation>
+    </message>
+    <message>
+        <source>Manitoba, spring</source>
+        <translation>Manitoba, primavera</translation>
+    </message>
+    <message>
+        <source>Martin 1998; scale computed</source>
+        <translation>Martin 1998; escala calculada</translation>
+    </message>
+    <message>
+        <source>Measures without a substance</source>
+        <translation>Manejos sin sustancia</translation>
+    </message>
+    <message>
+        <source>Mesh the mites are shaken through</source>
+        <translation>Malla por la que se sacuden los ácaros</translation>
+    </message>
+    <message>
+        <source>Mississippi</source>
+        <translation>Misisipi</translation>
+    </message>
+    <message>
+        <source>Mississippi State University Extension</source>
+        <translation>Extensión de la Universidad Estatal de Misisipi</translation>
+    </message>
+    <message>
+        <source>Mississippi, February</source>
+        <translation>Misisipi, febrero</translation>
+    </message>
+    <message>
+        <source>Mitchell 1970, Am Bee J 110</source>
+        <translation>Mitchell 1970, Am Bee J 110</translation>
+    </message>
+    <message>
+        <source>Mites breed in drone cells far more often than in worker cells; capped drone brood taken out takes its mites along.</source>
+        <translation>Los ácaros crían en celdas de zángano mucho más que en las de obrera; la cría de zángano operculada que se saca se lleva sus ácaros.</translation>
+    </message>
+    <message>
+        <source>Mites carried in by bees</source>
+        <translation>Ácaros traídos por abejas</translation>
+    </message>
+    <message>
+        <source>Mites dying in summer</source>
+        <translation>Ácaros que mueren en verano</translation>
+    </message>
+    <message>
+        <source>Mites dying in winter</source>
+        <translation>Ácaros que mueren en invierno</translation>
+    </message>
+    <message>
+        <source>Mites entering drone cells, published rate</source>
+        <translation>Ácaros que entran en celdas de zángano, tasa publicada</translation>
+    </message>
+    <message>
+        <source>Mites entering drone cells, used</source>
+        <translation>Ácaros que entran en celdas de zángano, usado</translation>
+    </message>
+    <message>
+        <source>Mites entering worker cells, published rate</source>
+        <translation>Ácaros que entran en celdas de obrera, tasa publicada</translation>
+    </message>
+    <message>
+        <source>Mites entering worker cells, used</source>
+        <translation>Ácaros que entran en celdas de obrera, usado</translation>
+    </message>
+    <message>
+        <source>Mites in the colony from natural fall, March, April, September, October</source>
+        <translation>Ácaros en la colonia según la caída natural, marzo, abril, septiembre, octubre</translation>
+    </message>
+    <message>
+        <source>Mites in the colony from natural fall, May to August</source>
+        <translation>Ácaros en la colonia según la caída natural, de mayo a agosto</translation>
+    </message>
+    <message>
+        <source>Mites in the colony from natural fall, November to February</source>
+        <translation>Ácaros en la colonia según la caída natural, de noviembre a febrero</translation>
+    </message>
+    <message>
+        <source>Mites killed</source>
+        <translation>Ácaros muertos</translation>
+    </message>
+    <message>
+        <source>Mites killed with capped brood</source>
+        <translation>Ácaros muertos con cría operculada</translation>
+    </message>
+    <message>
+        <source>Mites leaving a drone cell for one that entered</source>
+        <translation>Ácaros que salen de una celda de zángano por cada uno que entró</translation>
+    </message>
+    <message>
+        <source>Mites leaving a worker cell for one that entered</source>
+        <translation>Ácaros que salen de una celda de obrera por cada uno que entró</translation>
+    </message>
+    <message>
+        <source>Mites lose 0.002 and bees 0.003 to 0.005 a day (from memory).</source>
+        <translation>Los ácaros pierden 0,002 y las abejas de 0,003 a 0,005 al día (de memoria).</translation>
+    </message>
+    <message>
+        <source>Mites low by, northern temperate zone</source>
+        <translation>Pocos ácaros para el día (zona templada del norte)</translation>
+    </message>
+    <message>
+        <source>Mites on adult bees in September, with brood</source>
+        <translation>Ácaros sobre abejas adultas en septiembre, con cría</translation>
+    </message>
+    <message>
+        <source>Mites on the bees that a count finds</source>
+        <translation>Ácaros de las abejas que halla un recuento</translation>
+    </message>
+    <message>
+        <source>Mites that fall off drop out of the hive, and the fall can be counted on a board beneath.</source>
+        <translation>Los ácaros que se sueltan caen fuera de la colmena, y la caída se puede contar en una lámina debajo.</translation>
+    </message>
+    <message>
+        <source>Mode of action</source>
+        <translation>Modo de acción</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>National Bee Unit, United Kingdom after Martin 1998; limits: Branco, Kidd &amp; Pickard 2006, Apidologie 37:452-461</source>
+        <translation>National Bee Unit, Reino Unido, según Martin 1998; límites: Branco, Kidd &amp; Pickard 2006, Apidologie 37:452-461</translation>
+    </message>
+    <message>
+        <source>National Bee Unit, United Kingdom, after Martin 1998</source>
+        <translation>National Bee Unit, Reino Unido, según Martin 1998</translation>
+    </message>
+    <message>
+        <source>Netherlands</source>
+        <translation>Países Bajos</translation>
+    </message>
+    <message>
+        <source>New queens are sometimes lost; the load falls late, over months.</source>
+        <translation>A veces se pierden reinas nuevas; la carga baja tarde, en meses.</translation>
+    </message>
+    <message>
+        <source>Newcombe 1998, Stat Med 17:857-872</source>
+        <translation>Newcombe 1998, Stat Med 17:857-872</translation>
+    </message>
+    <message>
+        <source>Nine mites in a half cup of 300 bees. It has no correction for mites a wash misses.</source>
+        <translation>Nueve ácaros en media taza de 300 abejas. Sin corrección por los ácaros que escapan al lavado.</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 250 bees in the scoop</source>
+        <translation>Nueve ácaros leídos con 250 abejas en la medida</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 300 bees in the scoop</source>
+        <translation>Nueve ácaros leídos con 300 abejas en la medida</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 350 bees in the scoop</source>
+        <translation>Nueve ácaros leídos con 350 abejas en la medida</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 400 bees in the scoop</source>
+        <translation>Nueve ácaros leídos con 400 abejas en la medida</translation>
+    </message>
+    <message>
+        <source>No mite on 50 bees still leaves 9 % chance of more than 3 per 100.</source>
+        <translation>Ningún ácaro en 50 abejas deja aún un 9 % de probabilidad de más de 3 por 100.</translation>
+    </message>
+    <message>
+        <source>Not less than a minute.</source>
+        <translation>No menos de un minuto.</translation>
+    </message>
+    <message>
+        <source>Nothing found in 100 bees at a true 1 per 100</source>
+        <translation>Nada hallado en 100 abejas con 1 por 100 real</translation>
+    </message>
+    <message>
+        <source>Nothing found in 300 bees at a true 1 per 100</source>
+        <translation>Nada hallado en 300 abejas con 1 por 100 real</translation>
+    </message>
+    <message>
+        <source>Of three tried, the one whose ranges held best for colonies growing 0 to 0.04 per day.</source>
+        <translation>De tres probadas, la de mejores márgenes para colonias que crecen de 0 a 0,04 al día.</translation>
+    </message>
+    <message>
+        <source>Okabe &amp; Ito, color universal design</source>
+        <translation>Okabe &amp; Ito, color universal design</translation>
+    </message>
+    <message>
+        <source>Once, while there is no brood.</source>
+        <translation>Una vez, mientras no hay cría.</translation>
+    </message>
+    <message>
+        <source>One brood cycle of the mites under cappings.</source>
+        <translation>Un ciclo de cría de los ácaros bajo opérculo.</translation>
+    </message>
+    <message>
+        <source>One sample of 300 bees in each, however many stand there.</source>
+        <translation>Una muestra de 300 abejas en cada una, haya las que haya.</translation>
+    </message>
+    <message>
+        <source>Only with brood, and not in a colony that is collapsing.</source>
+        <translation>Solo con cría, y no en una colonia que se hunde.</translation>
+    </message>
+    <message>
+        <source>Only without brood</source>
+        <translation>Solo sin cría</translation>
+    </message>
+    <message>
+        <source>Ontario</source>
+        <translation>Ontario</translation>
+    </message>
+    <message>
+        <source>Ontario, August</source>
+        <translation>Ontario, agosto</translation>
+    </message>
+    <message>
+        <source>Ontario, May</source>
+        <translation>Ontario, mayo</translation>
+    </message>
+    <message>
+        <source>Order in GeoJSON</source>
+        <translation>Orden en GeoJSON</translation>
+    </message>
+    <message>
+        <source>Ostiguy &amp; Sammataro 2000, Apidologie 31</source>
+        <translation>Ostiguy &amp; Sammataro 2000, Apidologie 31</translation>
+    </message>
+    <message>
+        <source>Over 90 %.</source>
+        <translation>Más del 90 %.</translation>
+    </message>
+    <message>
+        <source>Own choice: widespread resistance makes it a choice with care, patchy resistance is said</source>
+        <translation>Elección propia: una resistencia extendida exige cuidado; una dispersa solo se dice</translation>
+    </message>
+    <message>
+        <source>Oxalic acid</source>
+        <translation>Ácido oxálico</translation>
+    </message>
+    <message>
+        <source>Oxalic acid, long-lasting carriers</source>
+        <translation>Ácido oxálico, soportes de larga duración</translation>
+    </message>
+    <message>
+        <source>Oxalic acid, trickled or sublimated</source>
+        <translation>Ácido oxálico, goteado o sublimado</translation>
+    </message>
+    <message>
+        <source>Posada-Florez et al. 2022, Insects</source>
+        <translation>Posada-Florez et al. 2022, Insects</translation>
+    </message>
+    <message>
+        <source>Position of a phone in the open, 95 %</source>
+        <translation>Posición de un teléfono a cielo abierto, 95 %</translation>
+    </message>
+    <message>
+        <source>Powdered sugar for a roll</source>
+        <translation>Azúcar en polvo para la prueba</translation>
+    </message>
+    <message>
+        <source>Powdered sugar in a jar</source>
+        <translation>Azúcar en polvo en un frasco</translation>
+    </message>
+    <message>
+        <source>Product labels</source>
+        <translation>Etiquetas de productos</translation>
+    </message>
+    <message>
+        <source>Product labels and reviews, not read again</source>
+        <translation>Etiquetas de productos y revisiones, sin volver a leer</translation>
+    </message>
+    <message>
+        <source>Published statistics the program is tested against</source>
+        <translation>Estadísticas publicadas con que se prueba el programa</translation>
+    </message>
+    <message>
+        <source>Published; source to be found again</source>
+        <translation>Publicado; fuente por volver a hallar</translation>
+    </message>
+    <message>
+        <source>Puts 17 % of the mites on the bees of 47 September colonies where 29 % were seen.</source>
+        <translation>Pone el 17 % de los ácaros sobre las abejas de 47 colonias de septiembre donde se vio el 29 %.</translation>
+    </message>
+    <message>
+        <source>Puts 30 % of the mites on the bees there; 29 % were seen.</source>
+        <translation>Pone allí el 30 % de los ácaros sobre las abejas; se vio el 29 %.</translation>
+    </message>
+    <message>
+        <source>Queens lost above</source>
+        <translation>Pérdida de reinas por encima de</translation>
+    </message>
+    <message>
+        <source>RFC 5545</source>
+        <translation>RFC 5545</translation>
+    </message>
+    <message>
+        <source>RFC 7946</source>
+        <translation>RFC 7946</translation>
+    </message>
+    <message>
+        <source>Ratio to drone cells from memory; scale set so that all mites grow 0.021 per day from May to August.</source>
+        <translation>Proporción respecto a las celdas de zángano de memoria; escala fijada para que todos los ácaros crezcan 0,021 al día de mayo a agosto.</translation>
+    </message>
+    <message>
+        <source>Reaches mites on adult bees only.</source>
+        <translation>Solo alcanza los ácaros sobre abejas adultas.</translation>
+    </message>
+    <message>
+        <source>Reaches the 29 % seen in September colonies of Aurell et al. 2024.</source>
+        <translation>Llega al 29 % visto en colonias de septiembre de Aurell et al. 2024.</translation>
+    </message>
+    <message>
+        <source>Records the law asks for</source>
+        <translation>Registros que pide la ley</translation>
+    </message>
+    <message>
+        <source>Red mites on apple leaves, mean</source>
+        <translation>Ácaros rojos en hojas de manzano, media</translation>
+    </message>
+    <message>
+        <source>Registration</source>
+        <translation>Registro</translation>
+    </message>
+    <message>
+        <source>Regulation (EU) 2019/6, Article 108</source>
+        <translation>Reglamento (UE) 2019/6, artículo 108</translation>
+    </message>
+    <message>
+        <source>Requeening with hygienic stock</source>
+        <translation>Reina nueva de estirpe higiénica</translation>
+    </message>
+    <message>
+        <source>Resistance</source>
+        <translation>Resistencia</translation>
+    </message>
+    <message>
+        <source>Rest after rolling in sugar</source>
+        <translation>Reposo tras rodar en azúcar</translation>
+    </message>
+    <message>
+        <source>Reviews, not read again</source>
+        <translation>Revisiones, sin volver a leer</translation>
+    </message>
+    <message>
+        <source>Rinkevich 2020, PLoS ONE</source>
+        <translation>Rinkevich 2020, PLoS ONE</translation>
+    </message>
+    <message>
+        <source>Rotation</source>
+        <translation>Rotación</translation>
+    </message>
+    <message>
+        <source>Sabahi et al. 2017, Apidologie</source>
+        <translation>Sabahi et al. 2017, Apidologie</translation>
+    </message>
+    <message>
+        <source>Safety data sheets, not read again</source>
+        <translation>Fichas de seguridad, sin volver a leer</translation>
+    </message>
+    <message>
+        <source>Same class as tau-fluvalinate (IRAC 3A)</source>
+        <translation>Misma clase que el tau-fluvalinato (IRAC 3A)</translation>
+    </message>
+    <message>
+        <source>Same class as tau-fluvalinate, to which resistance is widespread.</source>
+        <translation>Misma clase que el tau-fluvalinato, con resistencia extendida.</translation>
+    </message>
+    <message>
+        <source>Screened floor</source>
+        <translation>Fondo de malla</translation>
+    </message>
+    <message>
+        <source>Set against the September colonies of Aurell et al. 2024, J Insect Sci (data CC-BY-4.0)</source>
+        <translation>Contrastado con las colonias de septiembre de Aurell et al. 2024, J Insect Sci (datos CC-BY-4.0)</translation>
+    </message>
+    <message>
+        <source>Set so that all mites grow 0.011 per day from May to August</source>
+        <translation>Fijado para que todos los ácaros crezcan 0,011 al día de mayo a agosto</translation>
+    </message>
+    <message>
+        <source>Set so that all mites grow 0.031 per day from May to August</source>
+        <translation>Fijado para que todos los ácaros crezcan 0,031 al día de mayo a agosto</translation>
+    </message>
+    <message>
+        <source>Seven days was read on a label; the longer ones are from memory. Differs by product.</source>
+        <translation>Siete días se leyó en una etiqueta; los más largos son de memoria. Cambia según el producto.</translation>
+    </message>
+    <message>
+        <source>Several labels allow it; others, and other countries, do not.</source>
+        <translation>Varias etiquetas lo permiten; otras, y otros países, no.</translation>
+    </message>
+    <message>
+        <source>Shaking a wash</source>
+        <translation>Agitar un lavado</translation>
+    </message>
+    <message>
+        <source>Share a sugar roll finds, for the full load</source>
+        <translation>Parte que halla la prueba del azúcar, para la carga total</translation>
+    </message>
+    <message>
+        <source>Share a wash finds, for the full load</source>
+        <translation>Parte que halla un lavado, para la carga total</translation>
+    </message>
+    <message>
+        <source>Share of all mites that sits on adult bees</source>
+        <translation>Parte de todos los ácaros que está sobre abejas adultas</translation>
+    </message>
+    <message>
+        <source>Share of opened drone cells with mites</source>
+        <translation>Parte de celdas de zángano abiertas con ácaros</translation>
+    </message>
+    <message>
+        <source>Share of the mites under cappings while there is brood</source>
+        <translation>Parte de los ácaros bajo opérculo mientras hay cría</translation>
+    </message>
+    <message>
+        <source>Share to be killed, other substances</source>
+        <translation>Parte que debe morir, otras sustancias</translation>
+    </message>
+    <message>
+        <source>Share to be killed, synthetic substances</source>
+        <translation>Parte que debe morir, sustancias sintéticas</translation>
+    </message>
+    <message>
+        <source>Slow growth in the season's picture</source>
+        <translation>Crecimiento lento en la imagen de la temporada</translation>
+    </message>
+    <message>
+        <source>South-east of the United States</source>
+        <translation>Sudeste de Estados Unidos</translation>
+    </message>
+    <message>
+        <source>South-east of the United States, August</source>
+        <translation>Sudeste de Estados Unidos, agosto</translation>
+    </message>
+    <message>
+        <source>South-east of the United States, August, board left overnight</source>
+        <translation>Sudeste de Estados Unidos, agosto, lámina de una noche</translation>
+    </message>
+    <message>
+        <source>Southern hemisphere: later by</source>
+        <translation>Hemisferio sur: más tarde en</translation>
+    </message>
+    <message>
+        <source>Spread between colonies of a yard, for chances and sample sizes</source>
+        <translation>Dispersión entre colonias de un apiario, para probabilidades y tamaños de muestra</translation>
+    </message>
+    <message>
+        <source>Spread between colonies of a yard, for the yard's mean</source>
+        <translation>Dispersión entre colonias de un apiario, para la media del apiario</translation>
+    </message>
+    <message>
+        <source>Spread between jars before any duplicate jars</source>
+        <translation>Dispersión entre frascos antes de tener repetidos</translation>
+    </message>
+    <message>
+        <source>Spread from scoop to scoop of one hand</source>
+        <translation>Dispersión de medida a medida de una mano</translation>
+    </message>
+    <message>
+        <source>Spread of growth between colonies</source>
+        <translation>Dispersión del crecimiento entre colonias</translation>
+    </message>
+    <message>
+        <source>Spread of one colony's growth about its yard's</source>
+        <translation>Dispersión del crecimiento de una colonia en torno al de su apiario</translation>
+    </message>
+    <message>
+        <source>Spread of one scoop before you counted any</source>
+        <translation>Dispersión de una medida antes de contar ninguna</translation>
+    </message>
+    <message>
+        <source>Spread of the bees in a scoop nobody counted</source>
+        <translation>Dispersión de las abejas en una medida sin contar</translation>
+    </message>
+    <message>
+        <source>Spread of yards' growth about the usual one</source>
+        <translation>Dispersión del crecimiento de los apiarios en torno al habitual</translation>
+    </message>
+    <message>
+        <source>Square root of 0.0048; does not shrink with more washes.</source>
+        <translation>Raíz cuadrada de 0,0048; no baja con más lavados.</translation>
+    </message>
+    <message>
+        <source>Standard deviation 12 over 47 colonies; the other 71 % sat under cappings.</source>
+        <translation>Desviación estándar 12 en 47 colonias; el otro 71 % estaba bajo opérculo.</translation>
+    </message>
+    <message>
+        <source>Standard deviation 32, from 176 samples.</source>
+        <translation>Desviación estándar 32, de 176 muestras.</translation>
+    </message>
+    <message>
+        <source>Standard deviation, 1.5 g per hundred bees.</source>
+        <translation>Desviación estándar, 1,5 g por cien abejas.</translation>
+    </message>
+    <message>
+        <source>Standard error 0.0038 over 17 colonies; the range is 1.96 of it either side.</source>
+        <translation>Error estándar 0,0038 en 17 colonias; el margen es 1,96 veces ese error a cada lado.</translation>
+    </message>
+    <message>
+        <source>Sticky and irritating to skin and eyes: gloves, and see the label.</source>
+        <translation>Pegajoso e irritante para la piel y los ojos: guantes, y mira la etiqueta.</translation>
+    </message>
+    <message>
+        <source>Still there when the bees hatch.</source>
+        <translation>Sigue ahí cuando nacen las abejas.</translation>
+    </message>
+    <message>
+        <source>Stings</source>
+        <translation>Picaduras</translation>
+    </message>
+    <message>
+        <source>Sublimated again and again with brood</source>
+        <translation>Sublimado una y otra vez con cría</translation>
+    </message>
+    <message>
+        <source>Swiss guidance, quoted in a second source</source>
+        <translation>Guía suiza, citada en una segunda fuente</translation>
+    </message>
+    <message>
+        <source>Switzerland, June: emergency treatment</source>
+        <translation>Suiza, junio: tratamiento de urgencia</translation>
+    </message>
+    <message>
+        <source>Taking the sample</source>
+        <translation>Tomar la muestra</translation>
+    </message>
+    <message>
+        <source>Tau-fluvalinate</source>
+        <translation>Tau-fluvalinato</translation>
+    </message>
+    <message>
+        <source>Ten grams of bees are about a hundred.</source>
+        <translation>Diez gramos de abejas son unas cien.</translation>
+    </message>
+    <message>
+        <source>Textbooks</source>
+        <translation>Libros de texto</translation>
+    </message>
+    <message>
+        <source>The authors ask each keeper to check it with bees of their own.</source>
+        <translation>Los autores piden que cada apicultor lo compruebe con sus abejas.</translation>
+    </message>
+    <message>
+        <source>The authors say themselves that no research stands behind it.</source>
+        <translation>Los propios autores dicen que no hay investigación que lo respalde.</translation>
+    </message>
+    <message>
+        <source>The long-lived bees of winter begin to be raised then; count the course of a treatment back from it.</source>
+        <translation>Entonces empiezan a criarse las abejas longevas del invierno; cuenta hacia atrás desde ahí la duración de un tratamiento.</translation>
+    </message>
+    <message>
+        <source>The natural logarithm of 2, divided by 30 days.</source>
+        <translation>El logaritmo natural de 2 dividido entre 30 días.</translation>
+    </message>
+    <message>
+        <source>The part of it common to all scoops of one hand</source>
+        <translation>La parte común a todas las medidas de una mano</translation>
+    </message>
+    <message>
+        <source>The queen can be lost; the colony raises no bees meanwhile: not in the weeks in which winter bees are raised.</source>
+        <translation>La reina se puede perder; mientras tanto la colonia no cría abejas: no en las semanas en que se crían las abejas de invierno.</translation>
+    </message>
+    <message>
+        <source>The rule of doubling turned round.</source>
+        <translation>La regla de la duplicación, al revés.</translation>
+    </message>
+    <message>
+        <source>The same after summer and autumn treatments</source>
+        <translation>Lo mismo tras tratar en verano y otoño</translation>
+    </message>
+    <message>
+        <source>The same guidance gives 30 mites a day on a board.</source>
+        <translation>La misma guía da 30 ácaros al día en una lámina.</translation>
+    </message>
+    <message>
+        <source>The same team's scoops moved by a tenth within months: own counts are the cure.</source>
+        <translation>Las medidas del mismo equipo variaron una décima parte en meses: el remedio es contar las propias.</translation>
+    </message>
+    <message>
+        <source>The same, k by moments</source>
+        <translation>Lo mismo, k por momentos</translation>
+    </message>
+    <message>
+        <source>The same, negative binomial k by maximum likelihood</source>
+        <translation>Lo mismo, k binomial negativa por máxima verosimilitud</translation>
+    </message>
+    <message>
+        <source>The same, to do research</source>
+        <translation>Lo mismo, para investigar</translation>
+    </message>
+    <message>
+        <source>The same, variance</source>
+        <translation>Lo mismo, varianza</translation>
+    </message>
+    <message>
+        <source>The same: its spread</source>
+        <translation>Lo mismo: su dispersión</translation>
+    </message>
+    <message>
+        <source>The same: spread from sample to sample</source>
+        <translation>Lo mismo: dispersión de una muestra a otra</translation>
+    </message>
+    <message>
+        <source>The same: spread from wash to wash</source>
+        <translation>Lo mismo: dispersión de un lavado a otro</translation>
+    </message>
+    <message>
+        <source>The same: spread the app uses for a part of a board</source>
+        <translation>Lo mismo: dispersión que usa la aplicación para una parte de la lámina</translation>
+    </message>
+    <message>
+        <source>The trade's rule</source>
+        <translation>La regla del oficio</translation>
+    </message>
+    <message>
+        <source>The turn date</source>
+        <translation>La fecha límite</translation>
+    </message>
+    <message>
+        <source>Three washes against five</source>
+        <translation>Tres lavados frente a cinco</translation>
+    </message>
+    <message>
+        <source>Thymol</source>
+        <translation>Timol</translation>
+    </message>
+    <message>
+        <source>Time from one wash to the next in the bee season</source>
+        <translation>Tiempo de un lavado al siguiente en la temporada</translation>
+    </message>
+    <message>
+        <source>To be kept for</source>
+        <translation>Conservar durante</translation>
+    </message>
+    <message>
+        <source>To be written down in the European Union</source>
+        <translation>Lo que hay que anotar en la Unión Europea</translation>
+    </message>
+    <message>
+        <source>Touch target, at least</source>
+        <translation>Zona que se toca, al menos</translation>
+    </message>
+    <message>
+        <source>Two other agencies' figures give 338 to 400; count a few scoops of your own.</source>
+        <translation>Las cifras de otros dos organismos dan de 338 a 400; cuenta algunas medidas tuyas.</translation>
+    </message>
+    <message>
+        <source>Two to three times as many in a month</source>
+        <translation>De dos a tres veces más en un mes</translation>
+    </message>
+    <message>
+        <source>Two to three times in a month.</source>
+        <translation>De dos a tres veces en un mes.</translation>
+    </message>
+    <message>
+        <source>USDA-ARS guidance, quoted by a beekeepers' association</source>
+        <translation>Guía del USDA-ARS, citada por una asociación de apicultores</translation>
+    </message>
+    <message>
+        <source>United Kingdom, August</source>
+        <translation>Reino Unido, agosto</translation>
+    </message>
+    <message>
+        <source>United Kingdom, July</source>
+        <translation>Reino Unido, julio</translation>
+    </message>
+    <message>
+        <source>United Kingdom, June</source>
+        <translation>Reino Unido, junio</translation>
+    </message>
+    <message>
+        <source>United Kingdom, May</source>
+        <translation>Reino Unido, mayo</translation>
+    </message>
+    <message>
+        <source>United Kingdom, September</source>
+        <translation>Reino Unido, septiembre</translation>
+    </message>
+    <message>
+        <source>United Kingdom, winter</source>
+        <translation>Reino Unido, invierno</translation>
+    </message>
+    <message>
+        <source>United States</source>
+        <translation>Estados Unidos</translation>
+    </message>
+    <message>
+        <source>United States federal guidance</source>
+        <translation>Guía federal de Estados Unidos</translation>
+    </message>
+    <message>
+        <source>United States federal guidance, board</source>
+        <translation>Guía federal de Estados Unidos, lámina</translation>
+    </message>
+    <message>
+        <source>United States, federal guidance</source>
+        <translation>Estados Unidos, guía federal</translation>
+    </message>
+    <message>
+        <source>University of Minnesota, poster 155</source>
+        <translation>Universidad de Minnesota, póster 155</translation>
+    </message>
+    <message>
+        <source>Untreated colonies in Alabama, March to July</source>
+        <translation>Colonias sin tratar en Alabama, de marzo a julio</translation>
+    </message>
+    <message>
+        <source>Upper end of the range shown</source>
+        <translation>Extremo superior del margen mostrado</translation>
+    </message>
+    <message>
+        <source>Upper over lower end above which it is left open</source>
+        <translation>Extremo superior entre inferior desde el que queda abierto</translation>
+    </message>
+    <message>
+        <source>WCAG 2.2, success criterion 1.4.6</source>
+        <translation>WCAG 2.2, criterio 1.4.6</translation>
+    </message>
+    <message>
+        <source>WCAG 2.2, success criterion 2.5.5</source>
+        <translation>WCAG 2.2, criterio 2.5.5</translation>
+    </message>
+    <message>
+        <source>WOAH, draft on registration of apiaries, quoted</source>
+        <translation>OMSA, borrador sobre registro de apiarios, citado</translation>
+    </message>
+    <message>
+        <source>Wanted precision of a yard's mean, to manage bees</source>
+        <translation>Precisión deseada de la media del apiario, para manejar abejas</translation>
+    </message>
+    <message>
+        <source>Wash after the end of a treatment</source>
+        <translation>Lavado tras el final de un tratamiento</translation>
+    </message>
+    <message>
+        <source>Washes that make a chance informed by the yard worth showing</source>
+        <translation>Lavados para que valga mostrar una probabilidad según el apiario</translation>
+    </message>
+    <message>
+        <source>Water in a shaker, one minute, fewer than 250 bees</source>
+        <translation>Agua en un agitador, un minuto, menos de 250 abejas</translation>
+    </message>
+    <message>
+        <source>Weak below 15; above 30 too strong for the bees.</source>
+        <translation>Débil por debajo de 15; por encima de 30, demasiado fuerte para las abejas.</translation>
+    </message>
+    <message>
+        <source>Weighed drained bees: spread between hands that drain</source>
+        <translation>Abejas escurridas pesadas: dispersión entre manos que escurren</translation>
+    </message>
+    <message>
+        <source>Weighed live bees: spread common to all weighings</source>
+        <translation>Abejas vivas pesadas: dispersión común a todas las pesadas</translation>
+    </message>
+    <message>
+        <source>Weighed live bees: spread of one weighing</source>
+        <translation>Abejas vivas pesadas: dispersión de una pesada</translation>
+    </message>
+    <message>
+        <source>Weight of that spread</source>
+        <translation>Peso de esa dispersión</translation>
+    </message>
+    <message>
+        <source>Weight of the book's figure against your own counted scoops</source>
+        <translation>Peso de la cifra del manual frente a tus medidas contadas</translation>
+    </message>
+    <message>
+        <source>Weight of the book's spread where colonies show their own</source>
+        <translation>Peso de la dispersión del manual cuando las colonias muestran la suya</translation>
+    </message>
+    <message>
+        <source>What a second rinse adds</source>
+        <translation>Lo que añade un segundo enjuague</translation>
+    </message>
+    <message>
+        <source>What beekeepers do; no published source</source>
+        <translation>Lo que hacen los apicultores; sin fuente publicada</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Qué hace</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>Qué necesita</translation>
+    </message>
+    <message>
+        <source>Where mites are still susceptible.</source>
+        <translation>Donde los ácaros aún son sensibles.</translation>
+    </message>
+    <message>
+        <source>Wider; picked because its ranges held the truth more often in simulated yards.</source>
+        <translation>Más amplia; elegida porque sus márgenes contuvieron más a menudo la verdad en apiarios simulados.</translation>
+    </message>
+    <message>
+        <source>Widespread.</source>
+        <translation>Extendida.</translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 0 in 20</source>
+        <translation>Límites de Wilson del 95 % de 0 en 20</translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 1 in 29</source>
+        <translation>Límites de Wilson del 95 % de 1 en 29</translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 15 in 148</source>
+        <translation>Límites de Wilson del 95 % de 15 en 148</translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 81 in 263</source>
+        <translation>Límites de Wilson del 95 % de 81 en 263</translation>
+    </message>
+    <message>
+        <source>Winter screen wash and soapy water are used as well; that is common practice without a source.</source>
+        <translation>También se usan líquido limpiaparabrisas de invierno y agua jabonosa; es práctica común sin fuente.</translation>
+    </message>
+    <message>
+        <source>With supers on</source>
+        <translation>Con alzas</translation>
+    </message>
+    <message>
+        <source>Without brood.</source>
+        <translation>Sin cría.</translation>
+    </message>
+    <message>
+        <source>Without capped brood all mites sit on bees, where a treatment that acts on bees alone reaches them.</source>
+        <translation>Sin cría operculada, todos los ácaros están en las abejas, donde los alcanza un tratamiento que solo actúa sobre ellas.</translation>
+    </message>
+    <message>
+        <source>Wording of extension services</source>
+        <translation>Así lo dicen los servicios de extensión</translation>
+    </message>
+    <message>
+        <source>Worker brood under its capping</source>
+        <translation>Cría de obrera bajo su opérculo</translation>
+    </message>
+    <message>
+        <source>Worth keeping besides</source>
+        <translation>Conviene guardar además</translation>
+    </message>
+    <message>
+        <source>Wrong verdicts accepted by the stop-early rule, either way</source>
+        <translation>Fallos aceptados por la regla de parar antes, a cada lado</translation>
+    </message>
+    <message>
+        <source>Yours to change.</source>
+        <translation>Puedes cambiarlo.</translation>
+    </message>
+    <message>
+        <source>amitraz</source>
+        <translation>amitraz</translation>
+    </message>
+    <message>
+        <source>batch number and expiry date</source>
+        <translation>número de lote y fecha de caducidad</translation>
+    </message>
+    <message>
+        <source>bees</source>
+        <translation>abejas</translation>
+    </message>
+    <message>
+        <source>bees per ml</source>
+        <translation>abejas por ml</translation>
+    </message>
+    <message>
+        <source>by label</source>
+        <translation>según la etiqueta</translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation>celdas</translation>
+    </message>
+    <message>
+        <source>chance</source>
+        <translation>probabilidad</translation>
+    </message>
+    <message>
+        <source>colonies</source>
+        <translation>colonias</translation>
+    </message>
+    <message>
+        <source>colonies stayed above the line</source>
+        <translation>las colonias siguieron por encima del umbral</translation>
+    </message>
+    <message>
+        <source>colonies treated</source>
+        <translation>colonias tratadas</translation>
+    </message>
+    <message>
+        <source>cool weather, bees in a cluster or nearly</source>
+        <translation>tiempo fresco, abejas en racimo o casi</translation>
+    </message>
+    <message>
+        <source>coumaphos</source>
+        <translation>cumafós</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation>recuento</translation>
+    </message>
+    <message>
+        <source>day of the year</source>
+        <translation>día del año</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>degrees C</source>
+        <translation>grados C</translation>
+    </message>
+    <message>
+        <source>degrees of freedom</source>
+        <translation>grados de libertad</translation>
+    </message>
+    <message>
+        <source>first day</source>
+        <translation>primer día</translation>
+    </message>
+    <message>
+        <source>flumethrin</source>
+        <translation>flumetrina</translation>
+    </message>
+    <message>
+        <source>formic acid</source>
+        <translation>ácido fórmico</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>hop beta acids</source>
+        <translation>beta-ácidos del lúpulo</translation>
+    </message>
+    <message>
+        <source>how long the treatment lasts</source>
+        <translation>cuánto dura el tratamiento</translation>
+    </message>
+    <message>
+        <source>in autumn at times more than are bred in the colony</source>
+        <translation>en otoño, a veces más de los que se crían en la colonia</translation>
+    </message>
+    <message>
+        <source>ln 2 / 0.021</source>
+        <translation>ln 2 / 0,021</translation>
+    </message>
+    <message>
+        <source>longitude first</source>
+        <translation>primero la longitud</translation>
+    </message>
+    <message>
+        <source>lx</source>
+        <translation>lx</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>mg</source>
+        <translation>mg</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>minutos</translation>
+    </message>
+    <message>
+        <source>mites</source>
+        <translation>ácaros</translation>
+    </message>
+    <message>
+        <source>mites a day</source>
+        <translation>ácaros al día</translation>
+    </message>
+    <message>
+        <source>mites a leaf</source>
+        <translation>ácaros por hoja</translation>
+    </message>
+    <message>
+        <source>mites a leaf, squared</source>
+        <translation>ácaros por hoja, al cuadrado</translation>
+    </message>
+    <message>
+        <source>mites in the colony for one a day on the board</source>
+        <translation>ácaros en la colonia por cada uno al día en la lámina</translation>
+    </message>
+    <message>
+        <source>mites per 100 bees</source>
+        <translation>ácaros por 100 abejas</translation>
+    </message>
+    <message>
+        <source>ml</source>
+        <translation>ml</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>meses</translation>
+    </message>
+    <message>
+        <source>name of the product</source>
+        <translation>nombre del producto</translation>
+    </message>
+    <message>
+        <source>natural</source>
+        <translation>natural</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>no, long contact</source>
+        <translation>no, contacto largo</translation>
+    </message>
+    <message>
+        <source>octets</source>
+        <translation>octetos</translation>
+    </message>
+    <message>
+        <source>of all mites</source>
+        <translation>de todos los ácaros</translation>
+    </message>
+    <message>
+        <source>of ln(bees)</source>
+        <translation>de ln(abejas)</translation>
+    </message>
+    <message>
+        <source>of the count</source>
+        <translation>del recuento</translation>
+    </message>
+    <message>
+        <source>of the mean</source>
+        <translation>de la media</translation>
+    </message>
+    <message>
+        <source>of the mites on the bees</source>
+        <translation>de los ácaros de las abejas</translation>
+    </message>
+    <message>
+        <source>of the squared load</source>
+        <translation>de la carga al cuadrado</translation>
+    </message>
+    <message>
+        <source>of the squared mean</source>
+        <translation>de la media al cuadrado</translation>
+    </message>
+    <message>
+        <source>of what a wash finds</source>
+        <translation>de lo que halla un lavado</translation>
+    </message>
+    <message>
+        <source>openings per inch</source>
+        <translation>aberturas por pulgada</translation>
+    </message>
+    <message>
+        <source>owner, address, position, average number of colonies at each site</source>
+        <translation>titular, dirección, posición, número medio de colonias en cada lugar</translation>
+    </message>
+    <message>
+        <source>oxalic acid</source>
+        <translation>ácido oxálico</translation>
+    </message>
+    <message>
+        <source>per cell capped a day and gram of bees</source>
+        <translation>por celda operculada al día y gramo de abejas</translation>
+    </message>
+    <message>
+        <source>per day</source>
+        <translation>al día</translation>
+    </message>
+    <message>
+        <source>prescriber, where there is one</source>
+        <translation>quién lo recetó, si hay receta</translation>
+    </message>
+    <message>
+        <source>probability</source>
+        <translation>probabilidad</translation>
+    </message>
+    <message>
+        <source>proof of purchase</source>
+        <translation>comprobante de compra</translation>
+    </message>
+    <message>
+        <source>proportion</source>
+        <translation>proporción</translation>
+    </message>
+    <message>
+        <source>quantity</source>
+        <translation>cantidad</translation>
+    </message>
+    <message>
+        <source>said</source>
+        <translation>se dice</translation>
+    </message>
+    <message>
+        <source>scoops</source>
+        <translation>medidas</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>segundos</translation>
+    </message>
+    <message>
+        <source>shape</source>
+        <translation>forma</translation>
+    </message>
+    <message>
+        <source>standard error over mean</source>
+        <translation>error estándar entre media</translation>
+    </message>
+    <message>
+        <source>supplier's name and address</source>
+        <translation>nombre y dirección del proveedor</translation>
+    </message>
+    <message>
+        <source>synthetic</source>
+        <translation>sintética</translation>
+    </message>
+    <message>
+        <source>tablespoons</source>
+        <translation>cucharadas</translation>
+    </message>
+    <message>
+        <source>tau-fluvalinate</source>
+        <translation>tau-fluvalinato</translation>
+    </message>
+    <message>
+        <source>thymol</source>
+        <translation>timol</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>veces</translation>
+    </message>
+    <message>
+        <source>times the usual</source>
+        <translation>veces lo habitual</translation>
+    </message>
+    <message>
+        <source>to 1</source>
+        <translation>a 1</translation>
+    </message>
+    <message>
+        <source>treated in August, colonies were better in December than treated in June or October</source>
+        <translation>tratadas en agosto, las colonias estaban mejor en diciembre que las tratadas en junio u octubre</translation>
+    </message>
+    <message>
+        <source>treating from mid-July into August did better than treating in September</source>
+        <translation>tratar de mediados de julio a agosto fue mejor que en septiembre</translation>
+    </message>
+    <message>
+        <source>van Dooremalen et al. 2012, PLoS ONE 7:e36285</source>
+        <translation>van Dooremalen et al. 2012, PLoS ONE 7:e36285</translation>
+    </message>
+    <message>
+        <source>washes</source>
+        <translation>lavados</translation>
+    </message>
+    <message>
+        <source>with care</source>
+        <translation>con cuidado</translation>
+    </message>
+    <message>
+        <source>withdrawal period, also where it is zero</source>
+        <translation>tiempo de espera, también si es cero</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation>palabras</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>años</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
     </message>
 </context>
 <context>
@@ -1539,7 +3826,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Such as 1 July, or 2026-07-01</source>
-        <translation>Por ejemplo, 1 julio o 2026-07-01</translation>
+        <translation>Por ejemplo, 1 de julio o 2026-07-01</translation>
     </message>
     <message>
         <source>Which day?</source>
@@ -1654,8 +3941,20 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>«%1» no es una temperatura. Escríbelas seguidas: 24 26 27.</translation>
     </message>
     <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
         <source>%1 is no temperature of a day with bees: %2 to %3.</source>
         <translation>%1 no es temperatura de un día con abejas: de %2 a %3.</translation>
+    </message>
+    <message>
+        <source>%1 per 100</source>
+        <translation>%1 por 100</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>A course of %1 runs until %2.</source>
@@ -3505,7 +5804,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Voice: half time, ten seconds, every fifth mite</source>
-        <translation>Voz: mitad del tiempo, diez segundos, cada quinto ácaro</translation>
+        <translation>Voz: mitad del tiempo, diez segundos, cada cinco ácaros</translation>
     </message>
     <message>
         <source>What you touch</source>
@@ -4676,7 +6975,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <name>TypedDates</name>
     <message>
         <source>%1: "%2" is no date. Type it like 18 May 2026 or 2026-05-18.</source>
-        <translation>%1: «%2» no es una fecha. Escríbela así: 18 mayo 2026 o 2026-05-18.</translation>
+        <translation>%1: «%2» no es una fecha. Escríbela así: 18 de mayo de 2026 o 2026-05-18.</translation>
     </message>
     <message>
         <source>%1: "%2" is no day of the year. Type it like 15 August.</source>
@@ -4949,12 +7248,12 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>d MMMM</source>
         <comment>date format without year, as in 18 May</comment>
-        <translation>d MMMM</translation>
+        <translation>d 'de' MMMM</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
         <comment>date format, as in 18 May 2026</comment>
-        <translation>d MMMM yyyy</translation>
+        <translation>d 'de' MMMM 'de' yyyy</translation>
     </message>
     <message>
         <source>find the queen</source>
@@ -6782,7 +9081,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Type a day, such as 1 July.</source>
-        <translation>Escribe un día, por ejemplo 1 julio.</translation>
+        <translation>Escribe un día, por ejemplo 1 de julio.</translation>
     </message>
     <message>
         <source>Use by: %1</source>

@@ -856,6 +856,2293 @@
     </message>
 </context>
 <context>
+    <name>Handbook</name>
+    <message>
+        <source>%</source>
+        <translation>%</translation>
+    </message>
+    <message>
+        <source>% error</source>
+        <translation>% d’erreur</translation>
+    </message>
+    <message>
+        <source>% isopropyl alcohol</source>
+        <translation>% d’alcool isopropylique</translation>
+    </message>
+    <message>
+        <source>0.017 to 0.021 per day.</source>
+        <translation>0,017 à 0,021 par jour.</translation>
+    </message>
+    <message>
+        <source>0.4 +/- 9.5 %.</source>
+        <translation>0,4 ± 9,5 %.</translation>
+    </message>
+    <message>
+        <source>0.99 to the power of 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.99 to the power of 300</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 (x - y) / x, x living untreated, y living treated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 [1 - (Ta/Tb)(Cb/Ca)], T treated, C control, b before, a after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 x 43 / 310</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 x 9 / 250</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 x 9 / 300</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 x 9 / 350</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>100 x 9 / 400</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>15 August</source>
+        <translation>15 août</translation>
+    </message>
+    <message>
+        <source>150 leaves: 70 38 17 10 9 3 2 1 with 0 to 7 mites.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>18.3 g per hundred bees, from 175 samples. Not the mass of live bees.</source>
+        <translation>18,3 g pour cent abeilles, d’après 175 prélèvements. Ce n’est pas le poids d’abeilles vivantes.</translation>
+    </message>
+    <message>
+        <source>2,313 of 2,343 mites in 114 samples.</source>
+        <translation>2313 varroas sur 2343 dans 114 prélèvements.</translation>
+    </message>
+    <message>
+        <source>3.38 bees per ml.</source>
+        <translation>3,38 abeilles par ml.</translation>
+    </message>
+    <message>
+        <source>300 bees divided by the volume of a half cup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>43 mites on 310 bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>5 mites in a half cup</source>
+        <translation>5 varroas dans une demi-tasse</translation>
+    </message>
+    <message>
+        <source>50 % follows from the rule of doubling; 70 % and more is often said.</source>
+        <translation>50 % découle de la règle du double ; on dit souvent 70 % et plus.</translation>
+    </message>
+    <message>
+        <source>50 to 85 F. The first three days matter most.</source>
+        <translation>De 50 à 85 °F. Les trois premiers jours comptent le plus.</translation>
+    </message>
+    <message>
+        <source>76.5 +/- 7.1 %, on cardboard.</source>
+        <translation>76,5 ± 7,1 %, sur carton.</translation>
+    </message>
+    <message>
+        <source>9 mites in a half cup</source>
+        <translation>9 varroas dans une demi-tasse</translation>
+    </message>
+    <message>
+        <source>92.9 +/- 5.5 %.</source>
+        <translation>92,9 ± 5,5 %.</translation>
+    </message>
+    <message>
+        <source>A bee drained after an alcohol wash</source>
+        <translation>Une abeille égouttée après un lavage à l’alcool</translation>
+    </message>
+    <message>
+        <source>A bee in these rates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A caged queen or a nucleus made up, some three weeks until the last brood has hatched, then a treatment that fits a broodless colony.</source>
+        <translation>Une reine encagée ou un nucléus formé, environ trois semaines jusqu’à l’éclosion du dernier couvain, puis un traitement qui convient à une colonie sans couvain.</translation>
+    </message>
+    <message>
+        <source>A careful keeper's own line</source>
+        <translation>Le seuil d’un apiculteur prudent</translation>
+    </message>
+    <message>
+        <source>A colony and its mites through the year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A drone frame, cut out once capped and before the drones hatch (14 to 15 days capped), again and again in the drone season.</source>
+        <translation>Un cadre à mâles, découpé une fois operculé et avant l’éclosion des mâles (14 à 15 jours d’opercule), encore et encore pendant la saison des mâles.</translation>
+    </message>
+    <message>
+        <source>A floor of mesh, with the board out but for counts.</source>
+        <translation>Un plancher en grillage, le lange n’étant en place que pour compter.</translation>
+    </message>
+    <message>
+        <source>A live worker on the wash scale</source>
+        <translation>Une ouvrière vivante sur la balance de lavage</translation>
+    </message>
+    <message>
+        <source>A mated queen of such stock, and a colony that accepts her.</source>
+        <translation>Une reine fécondée d’une telle lignée, et une colonie qui l’accepte.</translation>
+    </message>
+    <message>
+        <source>A mature worker</source>
+        <translation>Une ouvrière adulte</translation>
+    </message>
+    <message>
+        <source>A measure slows mites down; by itself it seldom brings a load that is over the line under it again.</source>
+        <translation>Une intervention freine les varroas ; seule, elle ramène rarement sous le seuil une charge qui l’a dépassé.</translation>
+    </message>
+    <message>
+        <source>A monoamine-oxidase inhibitor: keep off skin and eyes.</source>
+        <translation>Un inhibiteur de la monoamine-oxydase : éviter tout contact avec la peau et les yeux.</translation>
+    </message>
+    <message>
+        <source>A nerve poison for people too: gloves, and do what the label says.</source>
+        <translation>Un poison des nerfs pour les humains aussi : gants, et faites ce que dit l’étiquette.</translation>
+    </message>
+    <message>
+        <source>A sugar roll against a wash of the same bees</source>
+        <translation>Un test au sucre glace par rapport à un lavage des mêmes abeilles</translation>
+    </message>
+    <message>
+        <source>A tenth from scoop to scoop and 7 % common to all scoops of one hand.</source>
+        <translation>Un dixième d’une mesure à l’autre, et 7 % communs à toutes les mesures d’une main.</translation>
+    </message>
+    <message>
+        <source>A tenth of the mean.</source>
+        <translation>Un dixième de la moyenne.</translation>
+    </message>
+    <message>
+        <source>A worker full of honey</source>
+        <translation>Une ouvrière gorgée de miel</translation>
+    </message>
+    <message>
+        <source>A worker just emerged</source>
+        <translation>Une ouvrière à peine éclose</translation>
+    </message>
+    <message>
+        <source>Abbott 1925, J Econ Entomol 18:265</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About four weeks.</source>
+        <translation>Environ quatre semaines.</translation>
+    </message>
+    <message>
+        <source>About six weeks.</source>
+        <translation>Environ six semaines.</translation>
+    </message>
+    <message>
+        <source>About; so a frame without brood makes the load look too low.</source>
+        <translation>Environ ; un cadre sans couvain fait donc paraître la charge trop basse.</translation>
+    </message>
+    <message>
+        <source>About; the entrance stays fully open.</source>
+        <translation>Environ ; l’entrée reste grande ouverte.</translation>
+    </message>
+    <message>
+        <source>Above this load no line means anything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above this share: treat.</source>
+        <translation>Au-dessus de cette part : traiter.</translation>
+    </message>
+    <message>
+        <source>Active substance</source>
+        <translation>Substance active</translation>
+    </message>
+    <message>
+        <source>Active substances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees of one frame of a brood box.</source>
+        <translation>Abeilles adultes d’un cadre du corps à couvain.</translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of April</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of August</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of December</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of February</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of January</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of July</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of June</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of March</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of November</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of October</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adult bees, middle of September</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After Calatayud &amp; Verdu 1993 and Martin 1998</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Agency pages on satellite positioning</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Agrees with counted washes of Aurell et al. 2025: a tenth a scoop.</source>
+        <translation>Concorde avec les lavages comptés d’Aurell et al. 2025 : un dixième par mesure.</translation>
+    </message>
+    <message>
+        <source>Alberta</source>
+        <translation>Alberta</translation>
+    </message>
+    <message>
+        <source>Alberta, fall</source>
+        <translation>Alberta, automne</translation>
+    </message>
+    <message>
+        <source>Alberta, spring</source>
+        <translation>Alberta, printemps</translation>
+    </message>
+    <message>
+        <source>Alcohol</source>
+        <translation>Alcool</translation>
+    </message>
+    <message>
+        <source>Alcohol by hand, one minute, first rinse</source>
+        <translation>Alcool à la main, une minute, premier rinçage</translation>
+    </message>
+    <message>
+        <source>Alcohol for the wash</source>
+        <translation>Alcool pour le lavage</translation>
+    </message>
+    <message>
+        <source>Amitraz</source>
+        <translation>Amitraze</translation>
+    </message>
+    <message>
+        <source>Aurell et al. 2024, J Insect Sci (data CC-BY-4.0)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Aurell et al. 2025, J Econ Entomol, doi 10.1093/jee/toaf126 (data CC-BY-4.0)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bavaria</source>
+        <translation>Bavière</translation>
+    </message>
+    <message>
+        <source>Bavaria, July: treat at once</source>
+        <translation>Bavière, juillet : traiter tout de suite</translation>
+    </message>
+    <message>
+        <source>Bavaria, July: treat soon</source>
+        <translation>Bavière, juillet : traiter bientôt</translation>
+    </message>
+    <message>
+        <source>Bees counted in washes of one study</source>
+        <translation>Abeilles comptées dans les lavages d’une étude</translation>
+    </message>
+    <message>
+        <source>Bees for one colony</source>
+        <translation>Abeilles pour une colonie</translation>
+    </message>
+    <message>
+        <source>Bees have to move about.</source>
+        <translation>Les abeilles doivent circuler.</translation>
+    </message>
+    <message>
+        <source>Bees in a half cup, highest published figure</source>
+        <translation>Abeilles dans une demi-tasse, plus haute valeur publiée</translation>
+    </message>
+    <message>
+        <source>Bees in a half cup, the trade's figure</source>
+        <translation>Abeilles dans une demi-tasse, valeur du métier</translation>
+    </message>
+    <message>
+        <source>Bees in later washes of the same study</source>
+        <translation>Abeilles dans des lavages ultérieurs de la même étude</translation>
+    </message>
+    <message>
+        <source>Bees in one US fluid ounce, after tapping</source>
+        <translation>Abeilles dans une once liquide américaine, tassées</translation>
+    </message>
+    <message>
+        <source>Bees in the scoop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bees on a deep frame, average</source>
+        <translation>Abeilles sur un cadre de corps (deep), moyenne</translation>
+    </message>
+    <message>
+        <source>Bees on a deep frame, full</source>
+        <translation>Abeilles sur un cadre de corps (deep), plein</translation>
+    </message>
+    <message>
+        <source>Bees on a deep frame, one layer</source>
+        <translation>Abeilles sur un cadre de corps (deep), une couche</translation>
+    </message>
+    <message>
+        <source>Bees per ml by the trade's figure</source>
+        <translation>Abeilles par ml selon la valeur du métier</translation>
+    </message>
+    <message>
+        <source>Bees per ml, settled by rapping</source>
+        <translation>Abeilles par ml, tassées</translation>
+    </message>
+    <message>
+        <source>Bees settled by rapping the cup: volume of 300</source>
+        <translation>Abeilles tassées en frappant la mesure : volume de 300</translation>
+    </message>
+    <message>
+        <source>Bees that find and clear infested brood slow the mites down from the next generation on.</source>
+        <translation>Des abeilles qui repèrent et nettoient le couvain infesté freinent les varroas dès la génération suivante.</translation>
+    </message>
+    <message>
+        <source>Below the 92.9 +/- 5.5 % of Macedo, Wu &amp; Ellis 2002.</source>
+        <translation>Au-dessous des 92,9 ± 5,5 % de Macedo, Wu &amp; Ellis 2002.</translation>
+    </message>
+    <message>
+        <source>Below the published 92.9 %, because figures from memory are lower.</source>
+        <translation>Au-dessous des 92,9 % publiés, car les valeurs de mémoire sont plus basses.</translation>
+    </message>
+    <message>
+        <source>Berry et al. 2022</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between both ends lie 90 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between figures from memory; a second rinse of your own replaces it.</source>
+        <translation>Entre des valeurs de mémoire ; un second rinçage de votre part la remplace.</translation>
+    </message>
+    <message>
+        <source>Bliss &amp; Fisher 1953, Biometrics 9:176-200</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Boot et al. 1995; Calis et al. 1999</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brood break</source>
+        <translation>Arrêt de ponte</translation>
+    </message>
+    <message>
+        <source>Burgett &amp; Burikam 1985, J Econ Entomol 78:1154-1156</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Burns easily: no lit smoker, no flame and no cigarette beside an open jar.</source>
+        <translation>S’enflamme facilement : pas d’enfumoir allumé, pas de flamme et pas de cigarette à côté d’un bocal ouvert.</translation>
+    </message>
+    <message>
+        <source>Burns skin and eyes: acid-proof gloves and goggles, also when taking the carriers out.</source>
+        <translation>Brûle la peau et les yeux : gants et lunettes résistant aux acides, aussi pour retirer les supports.</translation>
+    </message>
+    <message>
+        <source>Burns skin, eyes and lungs, as vapour and as dust: acid-proof gloves, goggles and the respirator the label asks for.</source>
+        <translation>Brûle la peau, les yeux et les poumons, en vapeur comme en poussière : gants et lunettes résistant aux acides, et le masque respiratoire que l’étiquette demande.</translation>
+    </message>
+    <message>
+        <source>Burns skin, eyes and lungs, its vapour too: acid-proof gloves, goggles and the respirator the label asks for.</source>
+        <translation>Brûle la peau, les yeux et les poumons, ses vapeurs aussi : gants et lunettes résistant aux acides, et le masque respiratoire que l’étiquette demande.</translation>
+    </message>
+    <message>
+        <source>CSS px</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calderone &amp; Turcotte 1998, J Econ Entomol 91:851-863</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of April</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of August</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of December</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of February</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of January</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of July</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of June</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of March</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of November</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of October</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped drone cells, middle of September</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of April</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of August</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of December</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of February</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of January</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of July</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of June</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of March</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of May</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of November</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of October</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped worker cells, middle of September</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caution</source>
+        <translation>Précaution</translation>
+    </message>
+    <message>
+        <source>Chance of being over above which a load is over a line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance of being over from which a load is close to a line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choice of the Halfcup project</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choice of the Halfcup project, usual figures of a northern temperate colony</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choices in the arithmetic</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Colonies died at</source>
+        <translation>Colonies mortes à</translation>
+    </message>
+    <message>
+        <source>Colonies for one yard</source>
+        <translation>Colonies pour un rucher</translation>
+    </message>
+    <message>
+        <source>Colours told apart by the colour-blind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contrast of #0072B2 on white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contrast of #595959 on white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contrast of #767676 on white</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contrast of text, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correction by untreated colonies, counts before and after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Correction by untreated colonies, one count each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coumaphos</source>
+        <translation>Coumaphos</translation>
+    </message>
+    <message>
+        <source>Counted washes of Aurell et al. 2025 give 0.103.</source>
+        <translation>Les lavages comptés d’Aurell et al. 2025 donnent 0,103.</translation>
+    </message>
+    <message>
+        <source>Counting a third of a board's cells</source>
+        <translation>Compter un tiers des cases d’un lange</translation>
+    </message>
+    <message>
+        <source>Course</source>
+        <translation>Durée du traitement</translation>
+    </message>
+    <message>
+        <source>Course of a German chamber of agriculture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Covers 88 to 130 mg a bee by age and food.</source>
+        <translation>Couvre 88 à 130 mg par abeille selon l’âge et la nourriture.</translation>
+    </message>
+    <message>
+        <source>Currie &amp; Gatien 2006, Can Entomol 138:238-252</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Daily highs at their best</source>
+        <translation>Maximums du jour les plus favorables</translation>
+    </message>
+    <message>
+        <source>Daily highs, limits</source>
+        <translation>Maximums du jour, limites</translation>
+    </message>
+    <message>
+        <source>Days after the end of a treatment for a wash that judges it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days run before the start so that ages settle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days they may lie apart</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Days to double at 0.021 per day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>DeGrandi-Hoffman et al. 2016, Exp Appl Acarol</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delaplane &amp; Hood 1997, J Apic Res 36:125-132</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delaplane &amp; Hood 1999, Apidologie 30:383-395</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Derived in the field as 15 to 38 mites per 300 bees, counted by ether roll, which finds fewer than a wash.</source>
+        <translation>Tiré d’essais de terrain : 15 à 38 varroas pour 300 abeilles, comptés à l’éther, méthode qui en trouve moins qu’un lavage.</translation>
+    </message>
+    <message>
+        <source>Deviation of a colony from the season's course</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Did the treatment work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dietemann et al. 2013 print 14.3, which is a slip.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dietemann et al. 2013, J Apic Res 52(1), section 4.2.3.1.1, after Lee et al. 2010</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do not use the class used last again; where there is no class number, do not use the same substance again</source>
+        <translation>Ne pas réutiliser la dernière classe employée ; sans numéro de classe, ne pas réutiliser la même substance</translation>
+    </message>
+    <message>
+        <source>Doubling about every month</source>
+        <translation>Doublement chaque mois environ</translation>
+    </message>
+    <message>
+        <source>Drone brood removal</source>
+        <translation>Retrait du couvain de mâles</translation>
+    </message>
+    <message>
+        <source>Drone brood under its capping</source>
+        <translation>Couvain de mâles sous opercule</translation>
+    </message>
+    <message>
+        <source>E69F00 56B4E9 009E73 F0E442 0072B2 D55E00 CC79A7 000000</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>EMA/CVMP/EWP/459883/2008, quoted in Dietemann et al. 2013, section 4.5.4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Eats skin and eyes, its vapour hurts the lungs: acid-proof gloves, goggles, respirator by label.</source>
+        <translation>Ronge la peau et les yeux, ses vapeurs blessent les poumons : gants et lunettes résistant aux acides, masque respiratoire selon l’étiquette.</translation>
+    </message>
+    <message>
+        <source>Eats skin and eyes, vapour and dust hurt the lungs: acid-proof gloves, goggles, respirator by label.</source>
+        <translation>Ronge la peau et les yeux, vapeurs et poussières blessent les poumons : gants et lunettes résistant aux acides, masque respiratoire selon l’étiquette.</translation>
+    </message>
+    <message>
+        <source>Economic threshold; colonies lost more often the more months they spent above it.</source>
+        <translation>Seuil économique ; les colonies se perdaient d’autant plus souvent qu’elles avaient passé de mois au-dessus.</translation>
+    </message>
+    <message>
+        <source>Every month, beginning when colonies can first be opened.</source>
+        <translation>Chaque mois, dès que les colonies peuvent être ouvertes.</translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % limits of 25</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % limits of 5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % limits of 9</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exact Poisson 95 % upper limit of 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exact Poisson 99 % limits of 25</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Example: 50 living untreated, 2 treated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Example: treated 30 then 6, untreated 28 then 26</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Example: treated 50 then 5, untreated 40 then 60</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Far worse under trees than the phone reports: its accuracy is kept with every position.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fast growth in the season's picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer bees than this may leave the answer open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer bees than this say little</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer mites than this before a treatment say little about what it did</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewest bees in the colony</source>
+        <translation>Nombre minimal d’abeilles dans la colonie</translation>
+    </message>
+    <message>
+        <source>Field trials in the United States</source>
+        <translation>Essais de terrain aux États-Unis</translation>
+    </message>
+    <message>
+        <source>First days whose highs matter most</source>
+        <translation>Premiers jours, dont les maximums comptent le plus</translation>
+    </message>
+    <message>
+        <source>Fitted to near-replicate washes of 65 colonies: 6.9. Extra spread of 38 % of the load.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Five mites in a half cup of 300 bees, rounded.</source>
+        <translation>Cinq varroas dans une demi-tasse de 300 abeilles, arrondi.</translation>
+    </message>
+    <message>
+        <source>Flumethrin</source>
+        <translation>Fluméthrine</translation>
+    </message>
+    <message>
+        <source>Follows from the definition of the US gallon (231 cubic inches, 3785.411784 ml): one half of a sixteenth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a young colony, over 5 a day already means treat.</source>
+        <translation>Pour une jeune colonie, plus de 5 par jour veut déjà dire traiter.</translation>
+    </message>
+    <message>
+        <source>Formic acid</source>
+        <translation>Acide formique</translation>
+    </message>
+    <message>
+        <source>Formic acid, pads or strips</source>
+        <translation>Acide formique, plaquettes ou lanières</translation>
+    </message>
+    <message>
+        <source>Formula of WCAG 2.2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Four weeks and more.</source>
+        <translation>Quatre semaines et plus.</translation>
+    </message>
+    <message>
+        <source>Fries, Camazine &amp; Sneyd 1994; Martin 1998</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From 0.25 to 3 per 100 after winter and spring treatments, Florida</source>
+        <translation>De 0,25 à 3 pour 100 après les traitements d’hiver et de printemps, Floride</translation>
+    </message>
+    <message>
+        <source>From mites on adults to adults plus capped brood</source>
+        <translation>Des varroas sur adultes à ceux sur adultes et couvain operculé</translation>
+    </message>
+    <message>
+        <source>From none to outright failure, yard by yard.</source>
+        <translation>D’aucune à l’échec complet, selon le rucher.</translation>
+    </message>
+    <message>
+        <source>Front Ecol Evol 2023, 11:1102457</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Garwood 1936, Biometrika 28:437-442</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>General chemistry; decides which share of mites counts as effective</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>General usage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>German wash scale; course of a german chamber of agriculture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Germany, July: below this no acute risk, above it watch</source>
+        <translation>Allemagne, juillet : au-dessous, pas de risque immédiat ; au-dessus, surveiller</translation>
+    </message>
+    <message>
+        <source>Germany, July: treat at once</source>
+        <translation>Allemagne, juillet : traiter tout de suite</translation>
+    </message>
+    <message>
+        <source>Germany, July: young colony</source>
+        <translation>Allemagne, juillet : jeune colonie</translation>
+    </message>
+    <message>
+        <source>Gregorc &amp; Planinc 2001, Apidologie 32:333-340</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Growth of the load without brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Growth with brood</source>
+        <translation>Croissance en présence de couvain</translation>
+    </message>
+    <message>
+        <source>Guidance of the province of Alberta</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guidance of the province of Ontario</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Guidance quoted in a second source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half a US cup</source>
+        <translation>Une demi-tasse américaine</translation>
+    </message>
+    <message>
+        <source>Half a year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half to double. Colonies differ more than that when they collapse or throw out brood.</source>
+        <translation>De la moitié au double. Les colonies diffèrent davantage quand elles s’effondrent ou rejettent du couvain.</translation>
+    </message>
+    <message>
+        <source>Hands, eyes and files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hazards</source>
+        <translation>Dangers</translation>
+    </message>
+    <message>
+        <source>Hazards to people</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Henderson &amp; Tilton 1955, J Econ Entomol 48:157</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hohenheim apiculture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hop beta acids</source>
+        <translation>Acides bêta du houblon</translation>
+    </message>
+    <message>
+        <source>How far an outlook is shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far measures go</source>
+        <translation>Jusqu’où vont les interventions</translation>
+    </message>
+    <message>
+        <source>How far the factors for natural fall may be off, up or down</source>
+        <translation>De combien les facteurs de la chute naturelle peuvent se tromper, en plus ou en moins</translation>
+    </message>
+    <message>
+        <source>How fast mites grow, and where they are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much jars of one colony differ (gamma shape)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much resistance weighs</source>
+        <translation>Poids de la résistance</translation>
+    </message>
+    <message>
+        <source>IRAC 19</source>
+        <translation>IRAC 19</translation>
+    </message>
+    <message>
+        <source>IRAC 1B</source>
+        <translation>IRAC 1B</translation>
+    </message>
+    <message>
+        <source>IRAC 3A</source>
+        <translation>IRAC 3A</translation>
+    </message>
+    <message>
+        <source>IRAC mode of action classification</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the published ratio to the worker rate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In two rounds.</source>
+        <translation>En deux passages.</translation>
+    </message>
+    <message>
+        <source>Inhibits monoamine oxidase (ask a doctor if you take medicines that do); keep off skin and eyes.</source>
+        <translation>Inhibe la monoamine-oxydase (demandez à un médecin si vous prenez des médicaments qui l’inhibent) ; éviter tout contact avec la peau et les yeux.</translation>
+    </message>
+    <message>
+        <source>Irritates skin and eyes.</source>
+        <translation>Irrite la peau et les yeux.</translation>
+    </message>
+    <message>
+        <source>Irritates skin and eyes: gloves, and wash hands before touching the face.</source>
+        <translation>Irrite la peau et les yeux : gants, et se laver les mains avant de se toucher le visage.</translation>
+    </message>
+    <message>
+        <source>It taints honey.</source>
+        <translation>Il donne un goût au miel.</translation>
+    </message>
+    <message>
+        <source>Keep off skin and eyes: gloves, and see the label.</source>
+        <translation>Éviter tout contact avec la peau et les yeux : gants, et voir l’étiquette.</translation>
+    </message>
+    <message>
+        <source>Key for a hand in mittens, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kills under cappings</source>
+        <translation>Tue sous opercules</translation>
+    </message>
+    <message>
+        <source>Kind of substance</source>
+        <translation>Genre de substance</translation>
+    </message>
+    <message>
+        <source>Kulhanek et al. 2021, PLoS ONE 16:e0245490; also Front Ecol Evol 2023, 11:1102457</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Label of one product</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least spread between jars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least squared spread between colonies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050; the upper figure is from memory</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left too long, the frame breeds mites instead of taking them out.</source>
+        <translation>Laissé trop longtemps, le cadre élève des varroas au lieu de les enlever.</translation>
+    </message>
+    <message>
+        <source>Less than three; over 0.028 per day.</source>
+        <translation>Moins de trois ; plus de 0,028 par jour.</translation>
+    </message>
+    <message>
+        <source>Light in direct sun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lighting tables</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines a load is held against</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines for boards and drone brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lines of a calendar file fold at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load at which the season's picture ends, the colony likely failing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Load in the brood nest against the honey area</source>
+        <translation>Charge dans le nid à couvain par rapport à la zone à miel</translation>
+    </message>
+    <message>
+        <source>Longer work in the brood nest means more stings: veil and gloves, and help within call for anyone who reacts to them.</source>
+        <translation>Travailler plus longtemps dans le nid à couvain, c’est plus de piqûres : voile et gants, et de l’aide à portée de voix pour qui y réagit.</translation>
+    </message>
+    <message>
+        <source>Lower end of the range shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>MIL-STD-1472E</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Macedo, Wu &amp; Ellis 2002, J Apic Res 41:3-7</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Manitoba</source>
+        <translation>Manitoba</translation>
+    </message>
+    <message>
+        <source>Manitoba, late summer</source>
+        <translation>Manitoba, fin de l’été</translation>
+    </message>
+    <message>
+        <source>Manitoba, spring</source>
+        <translation>Manitoba, printemps</translation>
+    </message>
+    <message>
+        <source>Martin 1998; scale computed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measures without a substance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mesh the mites are shaken through</source>
+        <translation>Grillage à travers lequel on secoue les varroas</translation>
+    </message>
+    <message>
+        <source>Mississippi</source>
+        <translation>Mississippi</translation>
+    </message>
+    <message>
+        <source>Mississippi State University Extension</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mississippi, February</source>
+        <translation>Mississippi, février</translation>
+    </message>
+    <message>
+        <source>Mitchell 1970, Am Bee J 110</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites breed in drone cells far more often than in worker cells; capped drone brood taken out takes its mites along.</source>
+        <translation>Les varroas se reproduisent bien plus souvent dans les cellules de mâles que dans celles d’ouvrières ; le couvain de mâles operculé que l’on retire emporte ses varroas.</translation>
+    </message>
+    <message>
+        <source>Mites carried in by bees</source>
+        <translation>Varroas apportés par les abeilles</translation>
+    </message>
+    <message>
+        <source>Mites dying in summer</source>
+        <translation>Varroas qui meurent en été</translation>
+    </message>
+    <message>
+        <source>Mites dying in winter</source>
+        <translation>Varroas qui meurent en hiver</translation>
+    </message>
+    <message>
+        <source>Mites entering drone cells, published rate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites entering drone cells, used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites entering worker cells, published rate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites entering worker cells, used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites in the colony from natural fall, March, April, September, October</source>
+        <translation>Varroas dans la colonie d’après la chute naturelle, mars, avril, septembre, octobre</translation>
+    </message>
+    <message>
+        <source>Mites in the colony from natural fall, May to August</source>
+        <translation>Varroas dans la colonie d’après la chute naturelle, mai à août</translation>
+    </message>
+    <message>
+        <source>Mites in the colony from natural fall, November to February</source>
+        <translation>Varroas dans la colonie d’après la chute naturelle, novembre à février</translation>
+    </message>
+    <message>
+        <source>Mites killed</source>
+        <translation>Varroas tués</translation>
+    </message>
+    <message>
+        <source>Mites killed with capped brood</source>
+        <translation>Varroas tués en présence de couvain operculé</translation>
+    </message>
+    <message>
+        <source>Mites leaving a drone cell for one that entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites leaving a worker cell for one that entered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites lose 0.002 and bees 0.003 to 0.005 a day (from memory).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites low by, northern temperate zone</source>
+        <translation>Peu de varroas au plus tard le, zone tempérée nord</translation>
+    </message>
+    <message>
+        <source>Mites on adult bees in September, with brood</source>
+        <translation>Varroas sur les abeilles adultes en septembre, avec couvain</translation>
+    </message>
+    <message>
+        <source>Mites on the bees that a count finds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites that fall off drop out of the hive, and the fall can be counted on a board beneath.</source>
+        <translation>Les varroas qui se détachent tombent hors de la ruche, et leur chute peut être comptée sur un lange placé dessous.</translation>
+    </message>
+    <message>
+        <source>Mode of action</source>
+        <translation>Mode d’action</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nom</translation>
+    </message>
+    <message>
+        <source>National Bee Unit, United Kingdom after Martin 1998; limits: Branco, Kidd &amp; Pickard 2006, Apidologie 37:452-461</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>National Bee Unit, United Kingdom, after Martin 1998</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Netherlands</source>
+        <translation>Pays-Bas</translation>
+    </message>
+    <message>
+        <source>New queens are sometimes lost; the load falls late, over months.</source>
+        <translation>De nouvelles reines se perdent parfois ; la charge baisse tard, en quelques mois.</translation>
+    </message>
+    <message>
+        <source>Newcombe 1998, Stat Med 17:857-872</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nine mites in a half cup of 300 bees. It has no correction for mites a wash misses.</source>
+        <translation>Neuf varroas dans une demi-tasse de 300 abeilles. Sans correction pour les varroas qu’un lavage manque.</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 250 bees in the scoop</source>
+        <translation>Neuf varroas, avec 250 abeilles dans la mesure</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 300 bees in the scoop</source>
+        <translation>Neuf varroas, avec 300 abeilles dans la mesure</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 350 bees in the scoop</source>
+        <translation>Neuf varroas, avec 350 abeilles dans la mesure</translation>
+    </message>
+    <message>
+        <source>Nine mites read with 400 bees in the scoop</source>
+        <translation>Neuf varroas, avec 400 abeilles dans la mesure</translation>
+    </message>
+    <message>
+        <source>No mite on 50 bees still leaves 9 % chance of more than 3 per 100.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not less than a minute.</source>
+        <translation>Pas moins d’une minute.</translation>
+    </message>
+    <message>
+        <source>Nothing found in 100 bees at a true 1 per 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing found in 300 bees at a true 1 per 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of three tried, the one whose ranges held best for colonies growing 0 to 0.04 per day.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Okabe &amp; Ito, color universal design</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Once, while there is no brood.</source>
+        <translation>Une fois, en l’absence de couvain.</translation>
+    </message>
+    <message>
+        <source>One brood cycle of the mites under cappings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One sample of 300 bees in each, however many stand there.</source>
+        <translation>Un prélèvement de 300 abeilles dans chacune, quel que soit leur nombre.</translation>
+    </message>
+    <message>
+        <source>Only with brood, and not in a colony that is collapsing.</source>
+        <translation>Seulement avec du couvain, et pas dans une colonie qui s’effondre.</translation>
+    </message>
+    <message>
+        <source>Only without brood</source>
+        <translation>Seulement sans couvain</translation>
+    </message>
+    <message>
+        <source>Ontario</source>
+        <translation>Ontario</translation>
+    </message>
+    <message>
+        <source>Ontario, August</source>
+        <translation>Ontario, août</translation>
+    </message>
+    <message>
+        <source>Ontario, May</source>
+        <translation>Ontario, mai</translation>
+    </message>
+    <message>
+        <source>Order in GeoJSON</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ostiguy &amp; Sammataro 2000, Apidologie 31</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over 90 %.</source>
+        <translation>Plus de 90 %.</translation>
+    </message>
+    <message>
+        <source>Own choice: widespread resistance makes it a choice with care, patchy resistance is said</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oxalic acid</source>
+        <translation>Acide oxalique</translation>
+    </message>
+    <message>
+        <source>Oxalic acid, long-lasting carriers</source>
+        <translation>Acide oxalique, supports à action longue</translation>
+    </message>
+    <message>
+        <source>Oxalic acid, trickled or sublimated</source>
+        <translation>Acide oxalique, par dégouttement ou sublimation</translation>
+    </message>
+    <message>
+        <source>Posada-Florez et al. 2022, Insects</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Position of a phone in the open, 95 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Powdered sugar for a roll</source>
+        <translation>Sucre glace pour un test</translation>
+    </message>
+    <message>
+        <source>Powdered sugar in a jar</source>
+        <translation>Sucre glace dans un bocal</translation>
+    </message>
+    <message>
+        <source>Product labels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Product labels and reviews, not read again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published statistics the program is tested against</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published; source to be found again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts 17 % of the mites on the bees of 47 September colonies where 29 % were seen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Puts 30 % of the mites on the bees there; 29 % were seen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Queens lost above</source>
+        <translation>Reines perdues au-dessus de</translation>
+    </message>
+    <message>
+        <source>RFC 5545</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>RFC 7946</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ratio to drone cells from memory; scale set so that all mites grow 0.021 per day from May to August.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reaches mites on adult bees only.</source>
+        <translation>N’atteint que les varroas sur les abeilles adultes.</translation>
+    </message>
+    <message>
+        <source>Reaches the 29 % seen in September colonies of Aurell et al. 2024.</source>
+        <translation>Atteint les 29 % vus dans les colonies de septembre d’Aurell et al. 2024.</translation>
+    </message>
+    <message>
+        <source>Records the law asks for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Red mites on apple leaves, mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Registration</source>
+        <translation>Enregistrement</translation>
+    </message>
+    <message>
+        <source>Regulation (EU) 2019/6, Article 108</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Requeening with hygienic stock</source>
+        <translation>Remérage avec une lignée hygiénique</translation>
+    </message>
+    <message>
+        <source>Resistance</source>
+        <translation>Résistance</translation>
+    </message>
+    <message>
+        <source>Rest after rolling in sugar</source>
+        <translation>Repos après le roulage dans le sucre</translation>
+    </message>
+    <message>
+        <source>Reviews, not read again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rinkevich 2020, PLoS ONE</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rotation</source>
+        <translation>Alternance</translation>
+    </message>
+    <message>
+        <source>Sabahi et al. 2017, Apidologie</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Safety data sheets, not read again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same class as tau-fluvalinate (IRAC 3A)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same class as tau-fluvalinate, to which resistance is widespread.</source>
+        <translation>Même classe que le tau-fluvalinate, auquel la résistance est répandue.</translation>
+    </message>
+    <message>
+        <source>Screened floor</source>
+        <translation>Plancher grillagé</translation>
+    </message>
+    <message>
+        <source>Set against the September colonies of Aurell et al. 2024, J Insect Sci (data CC-BY-4.0)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set so that all mites grow 0.011 per day from May to August</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set so that all mites grow 0.031 per day from May to August</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seven days was read on a label; the longer ones are from memory. Differs by product.</source>
+        <translation>Sept jours ont été lus sur une étiquette ; les durées plus longues sont de mémoire. Diffère selon le produit.</translation>
+    </message>
+    <message>
+        <source>Several labels allow it; others, and other countries, do not.</source>
+        <translation>Plusieurs étiquettes le permettent ; d’autres, et d’autres pays, non.</translation>
+    </message>
+    <message>
+        <source>Shaking a wash</source>
+        <translation>Agitation d’un lavage</translation>
+    </message>
+    <message>
+        <source>Share a sugar roll finds, for the full load</source>
+        <translation>Part trouvée par un test au sucre glace, pour la charge complète</translation>
+    </message>
+    <message>
+        <source>Share a wash finds, for the full load</source>
+        <translation>Part trouvée par un lavage, pour la charge complète</translation>
+    </message>
+    <message>
+        <source>Share of all mites that sits on adult bees</source>
+        <translation>Part de tous les varroas qui est sur les abeilles adultes</translation>
+    </message>
+    <message>
+        <source>Share of opened drone cells with mites</source>
+        <translation>Part des cellules de mâles ouvertes avec varroas</translation>
+    </message>
+    <message>
+        <source>Share of the mites under cappings while there is brood</source>
+        <translation>Part des varroas sous opercules tant qu’il y a du couvain</translation>
+    </message>
+    <message>
+        <source>Share to be killed, other substances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share to be killed, synthetic substances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slow growth in the season's picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>South-east of the United States</source>
+        <translation>Sud-est des États-Unis</translation>
+    </message>
+    <message>
+        <source>South-east of the United States, August</source>
+        <translation>Sud-est des États-Unis, août</translation>
+    </message>
+    <message>
+        <source>South-east of the United States, August, board left overnight</source>
+        <translation>Sud-est des États-Unis, août, lange laissé une nuit</translation>
+    </message>
+    <message>
+        <source>Southern hemisphere: later by</source>
+        <translation>Hémisphère sud : plus tard de</translation>
+    </message>
+    <message>
+        <source>Spread between colonies of a yard, for chances and sample sizes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread between colonies of a yard, for the yard's mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread between jars before any duplicate jars</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread from scoop to scoop of one hand</source>
+        <translation>Dispersion d’une mesure à l’autre d’une même main</translation>
+    </message>
+    <message>
+        <source>Spread of growth between colonies</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread of one colony's growth about its yard's</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread of one scoop before you counted any</source>
+        <translation>Dispersion d’une mesure avant que vous n’en comptiez</translation>
+    </message>
+    <message>
+        <source>Spread of the bees in a scoop nobody counted</source>
+        <translation>Dispersion des abeilles dans une mesure que personne n’a comptée</translation>
+    </message>
+    <message>
+        <source>Spread of yards' growth about the usual one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Square root of 0.0048; does not shrink with more washes.</source>
+        <translation>Racine carrée de 0,0048 ; ne diminue pas avec plus de lavages.</translation>
+    </message>
+    <message>
+        <source>Standard deviation 12 over 47 colonies; the other 71 % sat under cappings.</source>
+        <translation>Écart type 12 sur 47 colonies ; les autres 71 % étaient sous opercules.</translation>
+    </message>
+    <message>
+        <source>Standard deviation 32, from 176 samples.</source>
+        <translation>Écart type 32, d’après 176 prélèvements.</translation>
+    </message>
+    <message>
+        <source>Standard deviation, 1.5 g per hundred bees.</source>
+        <translation>Écart type, 1,5 g pour cent abeilles.</translation>
+    </message>
+    <message>
+        <source>Standard error 0.0038 over 17 colonies; the range is 1.96 of it either side.</source>
+        <translation>Erreur type 0,0038 sur 17 colonies ; la fourchette en fait 1,96 fois de part et d’autre.</translation>
+    </message>
+    <message>
+        <source>Sticky and irritating to skin and eyes: gloves, and see the label.</source>
+        <translation>Collant et irritant pour la peau et les yeux : gants, et voir l’étiquette.</translation>
+    </message>
+    <message>
+        <source>Still there when the bees hatch.</source>
+        <translation>Encore présent quand les abeilles éclosent.</translation>
+    </message>
+    <message>
+        <source>Stings</source>
+        <translation>Piqûres</translation>
+    </message>
+    <message>
+        <source>Sublimated again and again with brood</source>
+        <translation>Sublimations répétées en présence de couvain</translation>
+    </message>
+    <message>
+        <source>Swiss guidance, quoted in a second source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Switzerland, June: emergency treatment</source>
+        <translation>Suisse, juin : traitement d’urgence</translation>
+    </message>
+    <message>
+        <source>Taking the sample</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tau-fluvalinate</source>
+        <translation>Tau-fluvalinate</translation>
+    </message>
+    <message>
+        <source>Ten grams of bees are about a hundred.</source>
+        <translation>Dix grammes d’abeilles en font environ cent.</translation>
+    </message>
+    <message>
+        <source>Textbooks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The authors ask each keeper to check it with bees of their own.</source>
+        <translation>Les auteurs demandent à chaque apiculteur de le vérifier avec ses propres abeilles.</translation>
+    </message>
+    <message>
+        <source>The authors say themselves that no research stands behind it.</source>
+        <translation>Les auteurs disent eux-mêmes qu’aucune recherche ne l’appuie.</translation>
+    </message>
+    <message>
+        <source>The long-lived bees of winter begin to be raised then; count the course of a treatment back from it.</source>
+        <translation>C’est alors que commence l’élevage des abeilles d’hiver, à longue vie ; comptez la durée d’un traitement à rebours à partir de là.</translation>
+    </message>
+    <message>
+        <source>The natural logarithm of 2, divided by 30 days.</source>
+        <translation>Le logarithme naturel de 2, divisé par 30 jours.</translation>
+    </message>
+    <message>
+        <source>The part of it common to all scoops of one hand</source>
+        <translation>La part commune à toutes les mesures d’une main</translation>
+    </message>
+    <message>
+        <source>The queen can be lost; the colony raises no bees meanwhile: not in the weeks in which winter bees are raised.</source>
+        <translation>La reine peut se perdre ; la colonie n’élève pas d’abeilles entre-temps : pas pendant les semaines où les abeilles d’hiver sont élevées.</translation>
+    </message>
+    <message>
+        <source>The rule of doubling turned round.</source>
+        <translation>La règle du double, retournée.</translation>
+    </message>
+    <message>
+        <source>The same after summer and autumn treatments</source>
+        <translation>De même après les traitements d’été et d’automne</translation>
+    </message>
+    <message>
+        <source>The same guidance gives 30 mites a day on a board.</source>
+        <translation>La même recommandation donne 30 varroas par jour sur un lange.</translation>
+    </message>
+    <message>
+        <source>The same team's scoops moved by a tenth within months: own counts are the cure.</source>
+        <translation>Les mesures de la même équipe ont bougé d’un dixième en quelques mois : compter les siennes est le remède.</translation>
+    </message>
+    <message>
+        <source>The same, k by moments</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same, negative binomial k by maximum likelihood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same, to do research</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same, variance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same: its spread</source>
+        <translation>De même : sa dispersion</translation>
+    </message>
+    <message>
+        <source>The same: spread from sample to sample</source>
+        <translation>De même : dispersion d’un prélèvement à l’autre</translation>
+    </message>
+    <message>
+        <source>The same: spread from wash to wash</source>
+        <translation>De même : dispersion d’un lavage à l’autre</translation>
+    </message>
+    <message>
+        <source>The same: spread the app uses for a part of a board</source>
+        <translation>De même : dispersion utilisée par l’appli pour une partie d’un lange</translation>
+    </message>
+    <message>
+        <source>The trade's rule</source>
+        <translation>La règle du métier</translation>
+    </message>
+    <message>
+        <source>The turn date</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Three washes against five</source>
+        <translation>Trois lavages contre cinq</translation>
+    </message>
+    <message>
+        <source>Thymol</source>
+        <translation>Thymol</translation>
+    </message>
+    <message>
+        <source>Time from one wash to the next in the bee season</source>
+        <translation>Temps entre deux lavages pendant la saison apicole</translation>
+    </message>
+    <message>
+        <source>To be kept for</source>
+        <translation>À conserver pendant</translation>
+    </message>
+    <message>
+        <source>To be written down in the European Union</source>
+        <translation>À noter dans l’Union européenne</translation>
+    </message>
+    <message>
+        <source>Touch target, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two other agencies' figures give 338 to 400; count a few scoops of your own.</source>
+        <translation>Les valeurs de deux autres organismes donnent 338 à 400 ; comptez quelques mesures à vous.</translation>
+    </message>
+    <message>
+        <source>Two to three times as many in a month</source>
+        <translation>Deux à trois fois plus en un mois</translation>
+    </message>
+    <message>
+        <source>Two to three times in a month.</source>
+        <translation>Deux à trois fois plus en un mois.</translation>
+    </message>
+    <message>
+        <source>USDA-ARS guidance, quoted by a beekeepers' association</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>United Kingdom, August</source>
+        <translation>Royaume-Uni, août</translation>
+    </message>
+    <message>
+        <source>United Kingdom, July</source>
+        <translation>Royaume-Uni, juillet</translation>
+    </message>
+    <message>
+        <source>United Kingdom, June</source>
+        <translation>Royaume-Uni, juin</translation>
+    </message>
+    <message>
+        <source>United Kingdom, May</source>
+        <translation>Royaume-Uni, mai</translation>
+    </message>
+    <message>
+        <source>United Kingdom, September</source>
+        <translation>Royaume-Uni, septembre</translation>
+    </message>
+    <message>
+        <source>United Kingdom, winter</source>
+        <translation>Royaume-Uni, hiver</translation>
+    </message>
+    <message>
+        <source>United States</source>
+        <translation>États-Unis</translation>
+    </message>
+    <message>
+        <source>United States federal guidance</source>
+        <translation>Recommandation fédérale des États-Unis</translation>
+    </message>
+    <message>
+        <source>United States federal guidance, board</source>
+        <translation>Recommandation fédérale des États-Unis, lange</translation>
+    </message>
+    <message>
+        <source>United States, federal guidance</source>
+        <translation>États-Unis, recommandation fédérale</translation>
+    </message>
+    <message>
+        <source>University of Minnesota, poster 155</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Untreated colonies in Alabama, March to July</source>
+        <translation>Colonies non traitées en Alabama, mars à juillet</translation>
+    </message>
+    <message>
+        <source>Upper end of the range shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upper over lower end above which it is left open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>WCAG 2.2, success criterion 1.4.6</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>WCAG 2.2, success criterion 2.5.5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>WOAH, draft on registration of apiaries, quoted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted precision of a yard's mean, to manage bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wash after the end of a treatment</source>
+        <translation>Lavage après la fin d’un traitement</translation>
+    </message>
+    <message>
+        <source>Washes that make a chance informed by the yard worth showing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Water in a shaker, one minute, fewer than 250 bees</source>
+        <translation>Eau dans un agitateur, une minute, moins de 250 abeilles</translation>
+    </message>
+    <message>
+        <source>Weak below 15; above 30 too strong for the bees.</source>
+        <translation>Faible au-dessous de 15 ; au-dessus de 30, trop fort pour les abeilles.</translation>
+    </message>
+    <message>
+        <source>Weighed drained bees: spread between hands that drain</source>
+        <translation>Abeilles égouttées pesées : dispersion entre les mains qui égouttent</translation>
+    </message>
+    <message>
+        <source>Weighed live bees: spread common to all weighings</source>
+        <translation>Abeilles vivantes pesées : dispersion commune à toutes les pesées</translation>
+    </message>
+    <message>
+        <source>Weighed live bees: spread of one weighing</source>
+        <translation>Abeilles vivantes pesées : dispersion d’une pesée</translation>
+    </message>
+    <message>
+        <source>Weight of that spread</source>
+        <translation>Poids de cette dispersion</translation>
+    </message>
+    <message>
+        <source>Weight of the book's figure against your own counted scoops</source>
+        <translation>Poids de la valeur du manuel face à vos mesures comptées</translation>
+    </message>
+    <message>
+        <source>Weight of the book's spread where colonies show their own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a second rinse adds</source>
+        <translation>Ce qu’ajoute un second rinçage</translation>
+    </message>
+    <message>
+        <source>What beekeepers do; no published source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Ce que cela fait</translation>
+    </message>
+    <message>
+        <source>What it needs</source>
+        <translation>Ce qu’il faut</translation>
+    </message>
+    <message>
+        <source>Where mites are still susceptible.</source>
+        <translation>Là où les varroas y sont encore sensibles.</translation>
+    </message>
+    <message>
+        <source>Wider; picked because its ranges held the truth more often in simulated yards.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Widespread.</source>
+        <translation>Répandue.</translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 0 in 20</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 1 in 29</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 15 in 148</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wilson 95 % limits of 81 in 263</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Winter screen wash and soapy water are used as well; that is common practice without a source.</source>
+        <translation>Le lave-glace d’hiver et l’eau savonneuse servent aussi ; c’est une pratique courante, sans source.</translation>
+    </message>
+    <message>
+        <source>With supers on</source>
+        <translation>Avec des hausses posées</translation>
+    </message>
+    <message>
+        <source>Without brood.</source>
+        <translation>Sans couvain.</translation>
+    </message>
+    <message>
+        <source>Without capped brood all mites sit on bees, where a treatment that acts on bees alone reaches them.</source>
+        <translation>Sans couvain operculé, tous les varroas sont sur les abeilles, où un traitement qui n’agit que sur les abeilles les atteint.</translation>
+    </message>
+    <message>
+        <source>Wording of extension services</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worker brood under its capping</source>
+        <translation>Couvain d’ouvrières sous opercule</translation>
+    </message>
+    <message>
+        <source>Worth keeping besides</source>
+        <translation>Utile à garder en plus</translation>
+    </message>
+    <message>
+        <source>Wrong verdicts accepted by the stop-early rule, either way</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yours to change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>amitraz</source>
+        <translation>amitraze</translation>
+    </message>
+    <message>
+        <source>batch number and expiry date</source>
+        <translation>numéro de lot et date de péremption</translation>
+    </message>
+    <message>
+        <source>bees</source>
+        <translation>abeilles</translation>
+    </message>
+    <message>
+        <source>bees per ml</source>
+        <translation>abeilles par ml</translation>
+    </message>
+    <message>
+        <source>by label</source>
+        <translation>selon l’étiquette</translation>
+    </message>
+    <message>
+        <source>cells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>colonies</source>
+        <translation>colonies</translation>
+    </message>
+    <message>
+        <source>colonies stayed above the line</source>
+        <translation>les colonies sont restées au-dessus du seuil</translation>
+    </message>
+    <message>
+        <source>colonies treated</source>
+        <translation>colonies traitées</translation>
+    </message>
+    <message>
+        <source>cool weather, bees in a cluster or nearly</source>
+        <translation>temps frais, abeilles en grappe ou presque</translation>
+    </message>
+    <message>
+        <source>coumaphos</source>
+        <translation>coumaphos</translation>
+    </message>
+    <message>
+        <source>count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>day of the year</source>
+        <translation>jour de l’année</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>jours</translation>
+    </message>
+    <message>
+        <source>degrees C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>degrees of freedom</source>
+        <translation>degrés de liberté</translation>
+    </message>
+    <message>
+        <source>first day</source>
+        <translation>premier jour</translation>
+    </message>
+    <message>
+        <source>flumethrin</source>
+        <translation>fluméthrine</translation>
+    </message>
+    <message>
+        <source>formic acid</source>
+        <translation>acide formique</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hop beta acids</source>
+        <translation>acides bêta du houblon</translation>
+    </message>
+    <message>
+        <source>how long the treatment lasts</source>
+        <translation>durée du traitement</translation>
+    </message>
+    <message>
+        <source>in autumn at times more than are bred in the colony</source>
+        <translation>en automne, parfois plus qu’il n’en naît dans la colonie</translation>
+    </message>
+    <message>
+        <source>ln 2 / 0.021</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>longitude first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lx</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mg</source>
+        <translation>mg</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>minutes</translation>
+    </message>
+    <message>
+        <source>mites</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mites a day</source>
+        <translation>varroas par jour</translation>
+    </message>
+    <message>
+        <source>mites a leaf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mites a leaf, squared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mites in the colony for one a day on the board</source>
+        <translation>varroas dans la colonie pour un par jour sur le lange</translation>
+    </message>
+    <message>
+        <source>mites per 100 bees</source>
+        <translation>varroas pour 100 abeilles</translation>
+    </message>
+    <message>
+        <source>ml</source>
+        <translation>ml</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>months</source>
+        <translation>mois</translation>
+    </message>
+    <message>
+        <source>name of the product</source>
+        <translation>nom du produit</translation>
+    </message>
+    <message>
+        <source>natural</source>
+        <translation>naturelle</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>non</translation>
+    </message>
+    <message>
+        <source>no, long contact</source>
+        <translation>non, contact prolongé</translation>
+    </message>
+    <message>
+        <source>octets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of all mites</source>
+        <translation>de tous les varroas</translation>
+    </message>
+    <message>
+        <source>of ln(bees)</source>
+        <translation>de ln(abeilles)</translation>
+    </message>
+    <message>
+        <source>of the count</source>
+        <translation>du compte</translation>
+    </message>
+    <message>
+        <source>of the mean</source>
+        <translation>de la moyenne</translation>
+    </message>
+    <message>
+        <source>of the mites on the bees</source>
+        <translation>des varroas sur les abeilles</translation>
+    </message>
+    <message>
+        <source>of the squared load</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of the squared mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of what a wash finds</source>
+        <translation>de ce qu’un lavage trouve</translation>
+    </message>
+    <message>
+        <source>openings per inch</source>
+        <translation>ouvertures par pouce</translation>
+    </message>
+    <message>
+        <source>owner, address, position, average number of colonies at each site</source>
+        <translation>propriétaire, adresse, position, nombre moyen de colonies par emplacement</translation>
+    </message>
+    <message>
+        <source>oxalic acid</source>
+        <translation>acide oxalique</translation>
+    </message>
+    <message>
+        <source>per cell capped a day and gram of bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>per day</source>
+        <translation>par jour</translation>
+    </message>
+    <message>
+        <source>prescriber, where there is one</source>
+        <translation>prescripteur, s’il y en a un</translation>
+    </message>
+    <message>
+        <source>probability</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>proof of purchase</source>
+        <translation>preuve d’achat</translation>
+    </message>
+    <message>
+        <source>proportion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quantity</source>
+        <translation>quantité</translation>
+    </message>
+    <message>
+        <source>said</source>
+        <translation>signalée</translation>
+    </message>
+    <message>
+        <source>scoops</source>
+        <translation>mesures</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>secondes</translation>
+    </message>
+    <message>
+        <source>shape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>standard error over mean</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>supplier's name and address</source>
+        <translation>nom et adresse du fournisseur</translation>
+    </message>
+    <message>
+        <source>synthetic</source>
+        <translation>synthétique</translation>
+    </message>
+    <message>
+        <source>tablespoons</source>
+        <translation>cuillères à soupe</translation>
+    </message>
+    <message>
+        <source>tau-fluvalinate</source>
+        <translation>tau-fluvalinate</translation>
+    </message>
+    <message>
+        <source>thymol</source>
+        <translation>thymol</translation>
+    </message>
+    <message>
+        <source>times</source>
+        <translation>fois</translation>
+    </message>
+    <message>
+        <source>times the usual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to 1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>treated in August, colonies were better in December than treated in June or October</source>
+        <translation>traitées en août, les colonies étaient meilleures en décembre que traitées en juin ou en octobre</translation>
+    </message>
+    <message>
+        <source>treating from mid-July into August did better than treating in September</source>
+        <translation>traiter de la mi-juillet à août a mieux réussi que traiter en septembre</translation>
+    </message>
+    <message>
+        <source>van Dooremalen et al. 2012, PLoS ONE 7:e36285</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>washes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>with care</source>
+        <translation>avec précaution</translation>
+    </message>
+    <message>
+        <source>withdrawal period, also where it is zero</source>
+        <translation>temps d’attente, même s’il est nul</translation>
+    </message>
+    <message>
+        <source>words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>ans</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>oui</translation>
+    </message>
+</context>
+<context>
     <name>HereChoices</name>
     <message>
         <source>Or pick one of your yards</source>
@@ -1654,8 +3941,20 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>« %1 » n’est pas une température. Saisissez-les à la suite : 24 26 27.</translation>
     </message>
     <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
         <source>%1 is no temperature of a day with bees: %2 to %3.</source>
         <translation>%1 n’est pas la température d’un jour à abeilles : de %2 à %3.</translation>
+    </message>
+    <message>
+        <source>%1 per 100</source>
+        <translation>%1 pour 100</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>A course of %1 runs until %2.</source>
@@ -2629,7 +4928,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Colonies kept</source>
-        <translation>Colonies tenues</translation>
+        <translation>Colonies détenues</translation>
     </message>
     <message>
         <source>Colonies treated</source>
@@ -3271,7 +5570,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Yes, the same</source>
-        <translation>Oui, le même</translation>
+        <translation>Oui, fusionner</translation>
     </message>
 </context>
 <context>

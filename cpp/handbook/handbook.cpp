@@ -7,6 +7,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <array>
 
 namespace halfcup::handbook {
 
@@ -133,6 +134,20 @@ std::string Handbook::topicTitle(std::string_view topic) const {
         if (known.name == topic)
             return known.title;
     return {};
+}
+
+void Handbook::sayIn(const std::function<std::string(const std::string&)>& said) {
+    constexpr std::array<std::string_view, 6> read{"kind",      "supers",         "under-cappings",
+                                                   "broodless", "mode-of-action", "resistance-weight"};
+    for (Topic& topic : m_topics)
+        topic.title = said(topic.title);
+    for (Entry& entry : m_entries) {
+        for (std::string* text : {&entry.title, &entry.source, &entry.note})
+            if (!text->empty())
+                *text = said(*text);
+        if (!entry.words.empty() && std::ranges::find(read, entry.property) == read.end())
+            entry.words = said(entry.words);
+    }
 }
 
 std::vector<std::string> Handbook::subjects(std::string_view topic) const {

@@ -14,6 +14,7 @@
 // Errors: a file that cannot be used is refused as a whole with HandbookError, whose text names the file, the
 // entry and the field in one sentence. A handbook with a hole is worse than none: a keeper acts on it.
 // No Qt, no file access: the caller hands over the texts.
+#include <functional>
 #include <map>
 #include <optional>
 #include <span>
@@ -64,6 +65,10 @@ class Handbook {
 public:
     // One file's text each. In errors a file is called by its topic, or by its place in the list.
     static Handbook fromTexts(std::span<const std::string_view> jsonTexts);
+
+    // Says in another language what is only shown: titles, sources, notes, and words that no rule reads (a
+    // rule reads "by label"). `said` gives the text itself where it knows no other.
+    void sayIn(const std::function<std::string(const std::string&)>& said);
 
     const Entry* find(std::string_view id) const; // nullptr where there is none
     // The same where the program cannot do without: throws HandbookError naming the id.

@@ -111,7 +111,7 @@ QList<ChoiceListModel::Entry> LinesController::regionEntries() const {
             continue;
         ChoiceListModel::Entry entry;
         entry.key = QString::fromStdString(region);
-        entry.title = entry.key;
+        entry.title = words::fromHandbook(region);
         entry.detail = throughTheYear(lines);
         QStringList sources;
         for (const season::SeasonLine& line : lines)

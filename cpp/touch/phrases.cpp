@@ -27,16 +27,16 @@ public:
     QString operator()(const season::Days& days) const { return words::days(days.value); }
     QString operator()(const season::Share& share) const { return percent(share.value); }
     QString operator()(const season::Load& load) const {
-        return QCoreApplication::translate(context, "%1 per 100").arg(words::load(load.value));
+        return QCoreApplication::translate("Phrase", "%1 per 100").arg(words::load(load.value));
     }
     QString operator()(const season::LoadSpan& span) const {
-        return QCoreApplication::translate(context, "%1 to %2")
+        return QCoreApplication::translate("Phrase", "%1 to %2")
             .arg(words::load(span.low), words::load(span.high));
     }
     QString operator()(const season::ShareSpan& span) const {
         if (span.low == span.high)
             return percent(span.high);
-        return QCoreApplication::translate(context, "%1 to %2")
+        return QCoreApplication::translate("Phrase", "%1 to %2")
             .arg(QLocale().toString(span.low * 100, 'g', 3), percent(span.high));
     }
     QString operator()(const season::Number& number) const {
@@ -54,7 +54,7 @@ public:
 
 private:
     static QString percent(double fraction) {
-        return QCoreApplication::translate(context, "%1 %").arg(QLocale().toString(fraction * 100, 'g', 3));
+        return QCoreApplication::translate("Phrase", "%1 %").arg(QLocale().toString(fraction * 100, 'g', 3));
     }
 
     const PhraseStyle& m_style;

@@ -5,6 +5,7 @@
 #include "handbook/built_in.h"
 #include "place/qt_position_source.h"
 #include "touch/languages.h"
+#include "touch/words.h"
 
 #include <QFont>
 #include <QGuiApplication>
@@ -49,6 +50,7 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     , m_settings(std::make_unique<Settings>(*m_store))
     , m_messages(std::make_unique<Messages>()) {
     useLanguage(options.language.value_or(m_settings->language()));
+    m_handbook.sayIn([](const std::string& text) { return words::fromHandbook(text).toStdString(); });
     auto makeSource = options.makeSource;
     if (!makeSource)
         makeSource = [](const QString& setting) -> std::unique_ptr<place::PositionSource> {

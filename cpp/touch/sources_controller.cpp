@@ -14,7 +14,7 @@ namespace {
 QString figure(const handbook::Entry& entry) {
     const QLocale locale;
     const auto number = [&](double value) { return locale.toString(value, 'g', 6); };
-    const QString unit = QString::fromStdString(entry.unit);
+    const QString unit = words::fromHandbook(entry.unit);
     if (entry.value)
         return SourcesController::tr("%1 %2", "figure and unit").arg(number(*entry.value), unit);
     if (entry.low && entry.high)
@@ -24,7 +24,7 @@ QString figure(const handbook::Entry& entry) {
         return SourcesController::tr("from %1 %2", "open range and unit").arg(number(*entry.low), unit);
     if (entry.high)
         return SourcesController::tr("up to %1 %2", "open range and unit").arg(number(*entry.high), unit);
-    return QString::fromStdString(entry.words);
+    return words::fromHandbook(entry.words);
 }
 
 } // namespace

@@ -30,14 +30,38 @@ struct Parts {
     int day = 0;
 };
 
+/// Small letters without marks: "Août" and "aout" are one.
+QString plain(const QString& word) {
+    QString letters;
+    for (const QChar each : word.normalized(QString::NormalizationForm_D).toCaseFolded())
+        if (each.category() != QChar::Mark_NonSpacing)
+            letters.append(each);
+    return letters;
+}
+
+/// Words that stand in a date and say nothing: "18 de mayo", "1er mai", "the 3rd of June".
+bool isFiller(const QString& word) {
+    static const QStringList fillers{QStringLiteral("de"),  QStringLiteral("del"), QStringLiteral("el"),
+                                     QStringLiteral("le"),  QStringLiteral("er"),  QStringLiteral("den"),
+                                     QStringLiteral("der"), QStringLiteral("the"), QStringLiteral("of"),
+                                     QStringLiteral("st"),  QStringLiteral("nd"),  QStringLiteral("rd"),
+                                     QStringLiteral("th")};
+    return fillers.contains(plain(word));
+}
+
+/// The month whose name begins so; 0 where none does, or several ("jui" in French).
 int monthNamed(const QString& word) {
     if (word.size() < 3)
         return 0;
-    for (const QLocale& locale : {QLocale(), QLocale(QLocale::English)})
+    for (const QLocale& locale : {QLocale(), QLocale(QLocale::English)}) {
+        int only = 0;
         for (int month = 1; month <= 12; ++month)
             for (const QString& name : {locale.monthName(month), locale.standaloneMonthName(month)})
-                if (name.startsWith(word, Qt::CaseInsensitive))
-                    return month;
+                if (plain(name).startsWith(plain(word)) && only != month)
+                    only = only == 0 ? month : -1;
+        if (only != 0)
+            return std::max(only, 0);
+    }
     return 0;
 }
 
@@ -97,7 +121,7 @@ std::optional<Parts> partsOf(const QString& text) {
             figures.append(each);
         } else if (month == 0 && monthNamed(each) != 0) {
             month = monthNamed(each);
-        } else {
+        } else if (!isFiller(each)) {
             return std::nullopt;
         }
     }

@@ -145,6 +145,10 @@ QString measure(double millilitres) {
         QLocale().toString(millilitres, 'f', millilitres == std::round(millilitres) ? 0 : 1));
 }
 
+QString fromHandbook(const std::string& text) {
+    return text.empty() ? QString() : QCoreApplication::translate("Handbook", text.c_str());
+}
+
 QString ofMethod(const char* text) {
     return *text ? QCoreApplication::translate("Method", text) : QString();
 }

@@ -43,6 +43,8 @@ namespace halfcup::touch::words {
 [[nodiscard]] QString timeOfDay(const records::Moment& moment);       // "09:41" as the locale writes it
 [[nodiscard]] QString coordinates(const records::Position& position); // "48.11730 N 11.51667 E, within 6 m"
 [[nodiscard]] QString measure(double millilitres);                    // "half a cup", "100 ml"
+/// A text of the handbook (a unit, a region, "by label") in the keeper's language.
+[[nodiscard]] QString fromHandbook(const std::string& text);
 /// A text of a method (records/method.h) in the keeper's language; empty for an empty one.
 [[nodiscard]] QString ofMethod(const char* text);
 [[nodiscard]] QString method(const QString& methodId); // "alcohol wash"

@@ -38,6 +38,14 @@ private slots:
         QTest::newRow("in words, month first") << us << QStringLiteral("May 18, 2026") << QDate(2026, 5, 18);
         QTest::newRow("shortened") << uk << QStringLiteral("3 Sep") << QDate(2026, 9, 3);
         QTest::newRow("another language") << de << QStringLiteral("3. Mai 2026") << QDate(2026, 5, 3);
+        const QLocale es(QLocale::Spanish, QLocale::Spain);
+        const QLocale fr(QLocale::French, QLocale::France);
+        QTest::newRow("as Spanish says it")
+            << es << QStringLiteral("18 de mayo de 2026") << QDate(2026, 5, 18);
+        QTest::newRow("the first in French") << fr << QStringLiteral("1er mai 2026") << QDate(2026, 5, 1);
+        QTest::newRow("without its marks") << fr << QStringLiteral("3 aout 2026") << QDate(2026, 8, 3);
+        QTest::newRow("juillet, not juin") << fr << QStringLiteral("4 juil 2026") << QDate(2026, 7, 4);
+        QTest::newRow("ordinal") << uk << QStringLiteral("3rd of June 2026") << QDate(2026, 6, 3);
         QTest::newRow("nearest is next year") << uk << QStringLiteral("2 January") << QDate(2027, 1, 2);
         QTest::newRow("leap day") << uk << QStringLiteral("29 February 2028") << QDate(2028, 2, 29);
     }
