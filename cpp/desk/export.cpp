@@ -11,6 +11,7 @@
 #include "exchange/safe_file.h"
 #include "handbook/built_in.h"
 #include "season/bee_year.h"
+#include "season/turn_date.h"
 #include "store/outgoing.h"
 
 #include <QGuiApplication>
@@ -33,12 +34,23 @@ struct Job {
     records::Moment on;
 };
 
+exchange::ReportSeason seasonFor(const records::Yard& yard, const exchange::ReportRequest& request) {
+    const auto period = request.selection.periods.find(yard.id);
+    const records::Date first =
+        period == request.selection.periods.end()
+            ? season::beeYearBegin(records::localDate(request.writtenAt), season::beeYearStart(yard))
+            : period->second.first;
+    return {first, season::turnDateFrom(yard, first)};
+}
+
 void writePdf(const Job& job, const ByteSink& sink) {
     const exchange::Paper paper =
         job.arguments.options.at("--paper") == "letter" ? exchange::Paper::Letter : exchange::Paper::A4;
     const exchange::ReportRecords read = exchange::readForReport(job.store, job.options.selection);
-    const exchange::Report report =
-        exchange::buildReport(read, {job.options.selection, job.options.detail, job.on}, handbook::builtIn());
+    exchange::ReportRequest request{job.options.selection, job.options.detail, job.on, {}};
+    for (const records::Yard& yard : read.yards)
+        request.seasons.emplace(yard.id, seasonFor(yard, request));
+    const exchange::Report report = exchange::buildReport(read, request, handbook::builtIn());
     // Fonts come from the toolkit, which wants an application, but no screen.
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {}); // about screens

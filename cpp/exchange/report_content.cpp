@@ -119,6 +119,12 @@ void addYards(const Making& making) {
 
 } // namespace report
 
+bool isBefore(const Selection& selection, const records::ColonyEvent& event) {
+    const auto period = selection.periods.find(event.yardId);
+    return period != selection.periods.end() && selection.holdsColony(event.colonyId) &&
+           selection.holdsYard(event.yardId) && event.day < period->second.first;
+}
+
 Report buildReport(const ReportRecords& records, const ReportRequest& request,
                    const handbook::Handbook& handbook) {
     Report made;
@@ -138,6 +144,7 @@ Report buildReport(const ReportRecords& records, const ReportRequest& request,
     report::addCautions(making);
     report::addTreatments(making);
     report::addLatest(making);
+    report::addPictures(making);
     report::addWashes(making);
     report::addOtherCounts(making);
     report::addEvents(making);

@@ -18,14 +18,25 @@ struct ReportRecords {
     std::vector<records::Yard> yards;                // of the selection, as the store orders them
     std::vector<records::Sample> samples;            // finished ones, oldest first
     std::vector<records::ColonyEvent> events;        // oldest first
+    std::vector<records::ColonyEvent> before;        // before the period: what held when it began
     std::vector<records::GivenTreatment> treatments; // oldest first
+};
+
+/// Twelve months of a yard, to be drawn in its report.
+struct ReportSeason {
+    records::Date first; // the first of a month
+    std::optional<records::Date> turnDate;
 };
 
 struct ReportRequest {
     Selection selection;
-    PositionDetail detail = PositionDetail::Blurred; // blurred: a report shows no position at all
-    records::Moment writtenAt;                       // the keeper's local time
+    PositionDetail detail = PositionDetail::Blurred;        // blurred: a report shows no position at all
+    records::Moment writtenAt;                              // the keeper's local time
+    std::map<records::RecordId, ReportSeason> seasons = {}; // by yard; without one none is drawn
 };
+
+/// Whether it happened to a colony of the selection before the period.
+[[nodiscard]] bool isBefore(const Selection& selection, const records::ColonyEvent& event);
 
 /// Reads what the selection holds. Memory grows with the records: about 1 kB a wash.
 template <typename Keeper>
@@ -41,6 +52,8 @@ ReportRecords readForReport(Keeper& keeper, const Selection& selection) {
             for (records::ColonyEvent& event : keeper.eventsOf(id))
                 if (event.colonyId == id && selection.holds(event))
                     read.events.push_back(std::move(event));
+                else if (event.colonyId == id && isBefore(selection, event))
+                    read.before.push_back(std::move(event));
     std::ranges::stable_sort(read.events, [](const auto& a, const auto& b) {
         return std::tie(a.day, a.recordedAtMs) < std::tie(b.day, b.recordedAtMs);
     });

@@ -37,6 +37,7 @@ void addLabels(ReportFacts& facts, const QString& name, QStringList labels);
 void addYards(const Making& making);
 void addTreatments(const Making& making);
 void addLatest(const Making& making);
+void addPictures(const Making& making);
 void addWashes(const Making& making);
 void addOtherCounts(const Making& making);
 void addEvents(const Making& making);

@@ -28,7 +28,7 @@ QPainterPath outlined(const QRectF& bar) {
 } // namespace
 
 Shape flow(const QRectF& bar) {
-    return {.path = outlined(bar), .inside = Tone::Green, .fill = Fill::HatchUp, .outline = Tone::Quiet};
+    return {.path = outlined(bar), .inside = Tone::Sky, .fill = Fill::HatchDown, .outline = Tone::Quiet};
 }
 
 Shape capped(const QRectF& bar) {
@@ -41,8 +41,8 @@ Shape uncapped(const QRectF& bar) {
 
 Shape treated(const QRectF& bar) {
     return {.path = outlined(bar),
-            .inside = Tone::Rust,
-            .fill = Fill::HatchDown,
+            .inside = Tone::Green,
+            .fill = Fill::HatchUp,
             .outline = Tone::Ink,
             .width = 1.5};
 }

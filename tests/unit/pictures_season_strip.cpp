@@ -172,7 +172,7 @@ private slots:
             .first = january, .washed = {{2026, 7, 2}}, .treatments = {{{2026, 1, 1}, {2026, 12, 31}}}};
         const Drawing drawing = drawSeasonStrip(strip, {{380, 100}, type});
         const auto dot = areas(drawing, Tone::Ink);
-        const auto year = areas(drawing, Tone::Rust, Fill::HatchDown);
+        const auto year = areas(drawing, Tone::Green, Fill::HatchUp);
         QCOMPARE(dot.size(), std::size_t(1));
         QCOMPARE(year.size(), std::size_t(1));
         QVERIFY(std::abs(dot[0].center().x() - year[0].center().x()) < 1e-6);
@@ -186,7 +186,7 @@ private slots:
                             {{2026, 7, 2}, {2026, 7, 2}},
                             {{2024, 1, 1}, {2024, 2, 1}}};
         const Drawing drawing = drawSeasonStrip(strip, {{288, 100}, type});
-        const auto bars = areas(drawing, Tone::Rust, Fill::HatchDown);
+        const auto bars = areas(drawing, Tone::Green, Fill::HatchUp);
         QCOMPARE(bars.size(), std::size_t(3));
         QVERIFY(!bars[0].intersects(bars[1]));
         QVERIFY(!bars[1].intersects(bars[2]));
@@ -202,7 +202,7 @@ private slots:
         const Type type = phoneType();
         const auto barOf = [&](const DaySpan& span) {
             const SeasonStrip strip{.first = january, .treatments = {span}};
-            return areas(drawSeasonStrip(strip, {{288, 100}, type}), Tone::Rust, Fill::HatchDown).at(0);
+            return areas(drawSeasonStrip(strip, {{288, 100}, type}), Tone::Green, Fill::HatchUp).at(0);
         };
         QCOMPARE(barOf({{2025, 12, 1}, {2026, 1, 31}}), barOf({{2026, 1, 1}, {2026, 1, 31}}));
         QCOMPARE(barOf({{2020, 1, 1}, {2030, 1, 1}}), barOf({{2026, 1, 1}, {2026, 12, 31}}));
