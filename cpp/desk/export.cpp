@@ -15,6 +15,7 @@
 #include "store/outgoing.h"
 
 #include <QGuiApplication>
+#include <QTranslator>
 
 #include <array>
 #include <filesystem>
@@ -50,7 +51,6 @@ void writePdf(const Job& job, const ByteSink& sink) {
     exchange::ReportRequest request{job.options.selection, job.options.detail, job.on, {}};
     for (const records::Yard& yard : read.yards)
         request.seasons.emplace(yard.id, seasonFor(yard, request));
-    const exchange::Report report = exchange::buildReport(read, request, handbook::builtIn());
     // Fonts come from the toolkit, which wants an application, but no screen.
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {}); // about screens
@@ -58,7 +58,10 @@ void writePdf(const Job& job, const ByteSink& sink) {
     std::array<char*, 2> words{name.data(), nullptr};
     int count = 1;
     const QGuiApplication application(count, words.data());
-    exchange::writeReportPdf(report, paper, sink);
+    QTranslator english; // "1 mite", "2 mites"
+    if (english.load(QStringLiteral(":/halfcup/desk/english.qm")))
+        QCoreApplication::installTranslator(&english);
+    exchange::writeReportPdf(exchange::buildReport(read, request, handbook::builtIn()), paper, sink);
 }
 
 void writeCalendar(const Job& job, const ByteSink& sink) {

@@ -60,7 +60,7 @@ struct ReportPicture {
 
 /// Pictures of one kind with one legend: two beside each other where each gets leastMm, else one.
 struct ReportPictures {
-    std::vector<ReportPicture> pictures; // their own legends and widths do not count
+    std::vector<ReportPicture> pictures; // without a width of their own, as a rule without a legend
     double leastMm = 70;
     pictures::Legend legend;
 };

@@ -49,11 +49,12 @@ ReportRecords readForReport(Keeper& keeper, const Selection& selection) {
     });
     for (const auto& [id, colony] : read.names.colonies)
         if (!colony.removed)
-            for (records::ColonyEvent& event : keeper.eventsOf(id))
+            for (records::ColonyEvent& event : keeper.eventsOf(id)) {
                 if (event.colonyId == id && selection.holds(event))
                     read.events.push_back(std::move(event));
                 else if (event.colonyId == id && isBefore(selection, event))
                     read.before.push_back(std::move(event));
+            }
     std::ranges::stable_sort(read.events, [](const auto& a, const auto& b) {
         return std::tie(a.day, a.recordedAtMs) < std::tie(b.day, b.recordedAtMs);
     });

@@ -26,11 +26,11 @@ void addWashes(const Making& making) {
     ReportTable table;
     table.columns = {{ReportText::tr("Day"), 16},
                      {ReportText::tr("Colony"), making.manyYards() ? 19.0 : 13.0},
-                     {ReportText::tr("What it means"), 20},
-                     {ReportText::tr("Load per 100 bees (90 % range)"), 20},
-                     {ReportText::tr("Chance over the line"), 11, true},
-                     {ReportText::tr("Mites"), 7, true},
-                     {ReportText::tr("Bees"), 7, true},
+                     {ReportText::tr("What it means"), 19},
+                     {ReportText::tr("Load per 100 bees (90 % range)"), 19},
+                     {ReportText::tr("Chance over the line"), 14, true},
+                     {ReportText::tr("Mites"), 8.5, true},
+                     {ReportText::tr("Bees"), 7.5, true},
                      {ReportText::tr("Line"), 10},
                      {ReportText::tr("Method"), 16}};
     table.nothing = ReportText::tr("No colony was washed in this period.");

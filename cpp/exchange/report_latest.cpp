@@ -48,8 +48,8 @@ QString standingsOf(const std::vector<Latest>& latest) {
     QStringList told;
     const auto tell = [&](const QString& words, const QStringList& labels) {
         if (labels.size() > most)
-            told.append(
-                ReportText::tr("%1: %n colonies.", "standing", static_cast<int>(labels.size())).arg(words));
+            told.append(ReportText::tr("%1: %n colony(ies).", "standing", static_cast<int>(labels.size()))
+                            .arg(words));
         else if (!labels.isEmpty())
             told.append(ReportText::tr("%1: %2.", "standing, colonies")
                             .arg(words, labels.join(ReportText::tr("; ", "between labels"))));

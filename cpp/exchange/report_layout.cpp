@@ -121,9 +121,10 @@ void Layout::addLine(const QString& text, Type type, double spaceAfterMm) {
     m_y += height + mm(spaceAfterMm);
 }
 
-void Layout::add(const ReportHeading& heading) {
+void Layout::add(const ReportHeading& heading, const ReportBlock* next) {
     m_y += mm(4);
-    need(m_faces.height(heading.text, Type::Heading, m_width) + mm(24)); // never alone at the end of a page
+    // Never alone at the end of a page.
+    need(m_faces.height(heading.text, Type::Heading, m_width) + mm(1.5) + leastOf(next));
     addLine(heading.text, Type::Heading, 1.5);
 }
 
@@ -239,8 +240,16 @@ std::vector<Page> Layout::pages(const Report& report) {
     m_y = m_top;
     addLine(report.title, Type::Title, 1);
     addLine(report.subtitle, Type::Subtitle, 4);
-    for (const ReportBlock& block : report.blocks)
-        std::visit([&](const auto& each) { add(each); }, block);
+    for (std::size_t i = 0; i < report.blocks.size(); ++i)
+        if (const auto* heading = std::get_if<ReportHeading>(&report.blocks[i]))
+            add(*heading, i + 1 < report.blocks.size() ? &report.blocks[i + 1] : nullptr);
+        else
+            std::visit(
+                [&]<typename Block>(const Block& block) {
+                    if constexpr (!std::is_same_v<Block, ReportHeading>)
+                        add(block);
+                },
+                report.blocks[i]);
     return std::move(m_pages);
 }
 

@@ -70,7 +70,7 @@ private:
         double height = 0;
     };
 
-    void add(const ReportHeading& heading);
+    void add(const ReportHeading& heading, const ReportBlock* next);
     void add(const ReportParagraph& paragraph);
     void add(const ReportFacts& facts);
     void add(const ReportTable& table);
@@ -81,6 +81,8 @@ private:
                     Type type, bool place);
     void need(double height); // a new page where it does not fit
 
+    /// What has to stand on one page at the least: pictures are not torn from their heading.
+    [[nodiscard]] double leastOf(const ReportBlock* block);
     /// A picture with its words, drawn and measured, in a column.
     struct Pictured {
         const ReportPicture* picture = nullptr;
@@ -96,6 +98,12 @@ private:
     [[nodiscard]] Pictured measured(const ReportPicture& picture, double width, double words, bool beside);
     [[nodiscard]] Drawn drawn(const pictures::Legend& legend, double width) const;
     void placeDrawing(const Drawn& drawing, QPointF at, const QSizeF& size);
+    [[nodiscard]] Pictured measured(const ReportPicture& picture);
+    [[nodiscard]] std::vector<Pictured> measured(const ReportPictures& pictures, std::size_t from);
+    [[nodiscard]] std::size_t columnsOf(const ReportPictures& pictures) const;
+    [[nodiscard]] double columnWidth(const ReportPictures& pictures) const;
+    [[nodiscard]] bool standsBeside(const ReportPicture& picture) const;
+    [[nodiscard]] double heightOf(const Pictured& pictured, bool beside) const;
     /// Caption, picture, legend and sentence, or all but the picture beside it.
     void placePictured(const Pictured& pictured, double left, double words, bool beside);
     [[nodiscard]] double units(double pixels) const { return pixels / m_perMm / 25.4 * 96; }

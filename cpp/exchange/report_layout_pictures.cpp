@@ -70,45 +70,86 @@ void Layout::placePictured(const Pictured& pictured, double left, double words, 
     place({column, y, words, pictured.sentenceHeight}, picture.sentence, Type::Small);
 }
 
-void Layout::add(const ReportPicture& picture) {
-    const bool beside = picture.widthMm > 0 && mm(picture.widthMm) < m_width / 2;
+bool Layout::standsBeside(const ReportPicture& picture) const {
+    return picture.widthMm > 0 && mm(picture.widthMm) < m_width / 2;
+}
+
+double Layout::heightOf(const Pictured& pictured, bool beside) const {
+    return beside ? std::max(pictured.size.height(), pictured.wordsHeight())
+                  : pictured.size.height() + mm(betweenMm) + pictured.wordsHeight();
+}
+
+Layout::Pictured Layout::measured(const ReportPicture& picture) {
     const double width = picture.widthMm > 0 ? std::min(mm(picture.widthMm), m_width) : m_width;
-    const double words = beside ? m_width - width - mm(gutterMm) : m_width;
-    const Pictured made = measured(picture, width, words, beside);
-    const double height = beside ? std::max(made.size.height(), made.wordsHeight())
-                                 : made.size.height() + mm(betweenMm) + made.wordsHeight();
+    return standsBeside(picture) ? measured(picture, width, m_width - width - mm(gutterMm), true)
+                                 : measured(picture, width, m_width, false);
+}
+
+std::size_t Layout::columnsOf(const ReportPictures& pictures) const {
+    return m_width + mm(gutterMm) >= 2 * mm(pictures.leastMm + gutterMm) ? 2 : 1;
+}
+
+double Layout::columnWidth(const ReportPictures& pictures) const {
+    const auto columns = static_cast<double>(columnsOf(pictures));
+    return (m_width - mm(gutterMm) * (columns - 1)) / columns;
+}
+
+/// One row, its pictures beginning at one height.
+std::vector<Layout::Pictured> Layout::measured(const ReportPictures& pictures, std::size_t from) {
+    const double width = columnWidth(pictures);
+    std::vector<Pictured> row;
+    double caption = 0;
+    for (std::size_t i = from; i < std::min(from + columnsOf(pictures), pictures.pictures.size()); ++i) {
+        row.push_back(measured(pictures.pictures[i], width, width, false));
+        caption = std::max(caption, row.back().captionHeight);
+    }
+    for (Pictured& each : row)
+        each.captionHeight = caption;
+    return row;
+}
+
+double Layout::leastOf(const ReportBlock* block) {
+    constexpr double ofOthersMm = 24;
+    if (const auto* picture = block ? std::get_if<ReportPicture>(block) : nullptr)
+        return heightOf(measured(*picture), standsBeside(*picture));
+    const auto* several = block ? std::get_if<ReportPictures>(block) : nullptr;
+    if (!several)
+        return mm(ofOthersMm);
+    const Drawn legend = drawn(several->legend, m_width);
+    double height = 0;
+    for (const Pictured& each : measured(*several, 0))
+        height = std::max(height, heightOf(each, false));
+    return height + (legend ? pixels(legend->size.height()) + mm(afterMm) : 0);
+}
+
+void Layout::add(const ReportPicture& picture) {
+    const bool beside = standsBeside(picture);
+    const Pictured made = measured(picture);
+    const double height = heightOf(made, beside);
     need(height);
-    placePictured(made, 0, words, beside);
+    placePictured(made, 0, beside ? m_width - made.size.width() - mm(gutterMm) : m_width, beside);
     m_y += height + mm(afterMm);
 }
 
 void Layout::add(const ReportPictures& pictures) {
-    const auto fitting = static_cast<std::size_t>((m_width + mm(gutterMm)) / mm(pictures.leastMm + gutterMm));
-    const std::size_t columns = std::clamp<std::size_t>(fitting, 1, 2);
-    const double width =
-        (m_width - mm(gutterMm) * static_cast<double>(columns - 1)) / static_cast<double>(columns);
+    const double width = columnWidth(pictures);
     Drawn legend = drawn(pictures.legend, m_width);
-    for (std::size_t from = 0; from < pictures.pictures.size(); from += columns) {
-        std::vector<Pictured> row;
+    for (std::size_t from = 0; from < pictures.pictures.size(); from += columnsOf(pictures)) {
+        const std::vector<Pictured> row = measured(pictures, from);
         double height = 0;
-        for (std::size_t i = from; i < std::min(from + columns, pictures.pictures.size()); ++i) {
-            row.push_back(measured(pictures.pictures[i], width, width, false));
-        }
-        double caption = 0; // pictures beside each other begin at one height
         for (const Pictured& each : row)
-            caption = std::max(caption, each.captionHeight);
-        for (Pictured& each : row) {
-            each.captionHeight = caption;
-            height = std::max(height, each.size.height() + mm(betweenMm) + each.wordsHeight());
-        }
+            height = std::max(height, heightOf(each, false));
         const double legendHeight = legend ? pixels(legend->size.height()) + mm(afterMm) : 0;
         need(legendHeight + height); // the legend stays with the first ones
         if (legend)
             placeDrawing(legend, {0, m_y}, legend->size * pixels(1));
         m_y += legendHeight;
         legend = nullptr;
-        for (std::size_t i = 0; i < row.size(); ++i)
-            placePictured(row[i], static_cast<double>(i) * (width + mm(gutterMm)), width, false);
+        double left = 0;
+        for (const Pictured& each : row) {
+            placePictured(each, left, width, false);
+            left += width + mm(gutterMm);
+        }
         m_y += height + mm(afterMm);
     }
 }

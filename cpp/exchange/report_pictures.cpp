@@ -17,7 +17,7 @@ namespace halfcup::exchange::report {
 namespace {
 
 constexpr double largeChartMm = 88;
-constexpr double smallChartMm = 52;
+constexpr double smallChartMm = 46;    // three rows of two on a page
 constexpr double combMm = 40;          // wide; readable at that size, also without colours
 constexpr std::size_t mostRows = 30;   // of colonies in one picture, so that it fits a page
 constexpr std::size_t mostCharts = 40; // of colonies in a report of a yard: ten pages [own choice]
@@ -90,6 +90,9 @@ void addComparison(const Making& making, const records::Yard& yard) {
         pictures::yardComparisonOf(all, linesOf(all), lastDayOf(making, yard.id));
     if (all.latestWashes.empty())
         return;
+    for (pictures::ComparedColony& colony : whole.colonies)
+        if (colony.load)
+            colony.load->ageDays = 0; // the day itself stands in the table
     std::ranges::stable_sort(whole.colonies, std::greater(), [](const pictures::ComparedColony& colony) {
         return colony.load ? colony.load->middle : -1.0;
     });
@@ -181,6 +184,7 @@ void addCharts(const Making& making, const records::Yard& yard) {
         append(together.happenings, chart.happenings);
         ReportPicture picture = pictureOf(std::move(chart), smallChartMm);
         picture.caption = ReportText::tr("Colony %1").arg(making.colony(each.colony->id, yard.id));
+        picture.legend = {};
         charts.pictures.push_back(std::move(picture));
     }
     charts.legend = pictures::legendOf(together);

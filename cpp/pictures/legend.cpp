@@ -12,6 +12,7 @@ constexpr double beside = 6;      // between key and meaning
 constexpr double between = 14;    // between columns
 constexpr double under = 4;       // between rows
 constexpr double narrowest = 130; // of a column; narrower ones only break lines
+constexpr double widestLine = 20; // heights of letters; from there on a column breaks lines too
 
 /// The text in lines no wider than that; a word that is wider has a line of its own.
 QStringList broken(const QString& text, double width, const Type& type) {
@@ -41,6 +42,7 @@ Drawing drawLegend(const Legend& legend, const Sheet& sheet) {
     double widest = narrowest;
     for (const LegendEntry& entry : legend)
         widest = std::max(widest, key + sheet.type.width(entry.meaning));
+    widest = std::min(widest, std::max(narrowest, key + widestLine * sheet.type.height()));
     const int columns = std::clamp(static_cast<int>((sheet.size.width() + between) / (widest + between)), 1,
                                    static_cast<int>(legend.size()));
     const double width = (sheet.size.width() - (columns - 1) * between) / columns;

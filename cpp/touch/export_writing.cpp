@@ -5,6 +5,8 @@
 
 #include "exchange/report_content.h"
 #include "exchange/report_pdf.h"
+#include "season/bee_year.h"
+#include "season/turn_date.h"
 #include "touch/season_calendar.h"
 #include "touch/season_controller.h"
 
@@ -16,6 +18,14 @@ QString ExportController::writeReport(const exchange::ByteSink& sink) {
     request.detail = m_exact ? exchange::PositionDetail::Exact : exchange::PositionDetail::Blurred;
     request.writtenAt = m_services.now();
     const auto records = exchange::readForReport(m_services.store, request.selection);
+    for (const records::Yard& yard : records.yards) {
+        const auto period = request.selection.periods.find(yard.id);
+        const records::Date first =
+            period == request.selection.periods.end()
+                ? season::beeYearBegin(records::localDate(request.writtenAt), season::beeYearStart(yard))
+                : period->second.first;
+        request.seasons[yard.id] = {first, season::turnDateFrom(yard, first)};
+    }
     const int pages =
         exchange::writeReportPdf(exchange::buildReport(records, request, m_services.handbook),
                                  m_letter ? exchange::Paper::Letter : exchange::Paper::A4, sink);
