@@ -35,6 +35,8 @@ ApplicationWindow {
             return "yards/YardEditPage.qml";
         case Navigator.YardLines:
             return "yards/YardLinesPage.qml";
+        case Navigator.YardPlan:
+            return "yardplan/YardPlanPage.qml";
         case Navigator.Wash:
             return "wash/WashPage.qml";
         case Navigator.OtherAnswer:

@@ -30,6 +30,12 @@ QRectF squareAt(QPointF middle, double side) {
     return {middle.x() - side / 2, middle.y() - side / 2, side, side};
 }
 
+/// Where a mark that has to make room is led back to.
+QRectF dotAt(QPointF point) {
+    constexpr double radius = 2.5;
+    return {point.x() - radius, point.y() - radius, 2 * radius, 2 * radius};
+}
+
 std::optional<PlacedMark> tryAt(QPointF middle, const PlanMark& mark, double side, LabelRoom& room) {
     const QRectF square = squareAt(middle, side);
     if (!room.isFree(square))
@@ -54,6 +60,9 @@ std::vector<std::optional<PlacedMark>> thatStay(const std::vector<PlanMark>& mar
     for (std::size_t i = 0; i < marks.size(); ++i)
         if (trial.take(squareAt(marks[i].at, side)))
             staying[i] = PlacedMark{marks[i].at, {}};
+    for (std::size_t i = 0; i < marks.size(); ++i)
+        if (!staying[i])
+            trial.block(dotAt(marks[i].at));
     for (std::size_t i = 0; i < marks.size(); ++i) {
         if (!staying[i] || marks[i].text.isEmpty())
             continue;
@@ -68,6 +77,9 @@ std::vector<std::optional<PlacedMark>> thatStay(const std::vector<PlanMark>& mar
             if (!each->text.isEmpty())
                 room.block(each->text);
         }
+    for (std::size_t i = 0; i < marks.size(); ++i)
+        if (!staying[i])
+            room.block(dotAt(marks[i].at));
     return staying;
 }
 

@@ -27,9 +27,9 @@ constexpr double highest = 1.1;   // unless the hives need more
 constexpr double looseness = 1.6; // room for hives in a heap, by what they take
 constexpr double growth = 1.3;    // of the height, where that was not enough
 constexpr int mostGrowths = 12;
-constexpr double widestLabel = 64; // units at letters of scale 1
-constexpr std::size_t mostInLargeLetters = 24;
-constexpr double barLeast = 0.35; // longest scale bar by the width
+constexpr double widestLabel = 64;    // units at letters of scale 1
+constexpr std::size_t mostLarge = 24; // hives with large marks and letters
+constexpr double barLeast = 0.35;     // longest scale bar by the width
 
 bool isPlaced(const PlannedHive& hive) {
     return hive.stand && canStand(*hive.stand);
@@ -38,8 +38,8 @@ bool isPlaced(const PlannedHive& hive) {
 /// The plan's measures, all from the letters, so that larger letters make a larger plan.
 struct Measures {
     explicit Measures(const YardPlan& plan, const Type& type)
-        : side(type.height(TextSize::Small) * 1.5)
-        , label(plan.hives.size() > mostInLargeLetters ? TextSize::Small : TextSize::Strong)
+        : side(type.height(TextSize::Small) * (plan.hives.size() > mostLarge ? 1.2 : 1.5))
+        , label(plan.hives.size() > mostLarge ? TextSize::Small : TextSize::Strong)
         , widest(widestLabel * type.height(TextSize::Small) / 17)
         , margin(side) {}
 
@@ -252,6 +252,10 @@ Drawing drawYardPlan(const YardPlan& plan, const Sheet& sheet) {
 
 PlanFrame frameOf(const YardPlan& plan, const Sheet& sheet) {
     return lay(plan, sheet, Measures(plan, sheet.type)).frame;
+}
+
+QRectF areaOf(const YardPlan& plan, const Sheet& sheet) {
+    return lay(plan, sheet, Measures(plan, sheet.type)).area;
 }
 
 } // namespace halfcup::pictures

@@ -45,8 +45,10 @@ struct YardPlan {
 /// a dot where they stand. What is not placed is listed in a row under the plan. Spots: the hives' marks, in
 /// the row too.
 [[nodiscard]] Drawing drawYardPlan(const YardPlan& plan, const Sheet& sheet);
-/// Where things lie in that drawing.
+/// Where things lie in that drawing: metres as units, and the piece of it that is the ground (empty where
+/// none is shown).
 [[nodiscard]] PlanFrame frameOf(const YardPlan& plan, const Sheet& sheet);
+[[nodiscard]] QRectF areaOf(const YardPlan& plan, const Sheet& sheet);
 
 /// Only what this plan shows.
 [[nodiscard]] Legend legendOf(const YardPlan& plan);

@@ -90,12 +90,12 @@ Legend legendOf(const YardPlan& plan) {
     for (const Standing& standing : gravestFirst)
         if (std::ranges::any_of(plan.hives,
                                 [&](const PlannedHive& hive) { return hive.standing == standing; })) {
-            const QString meaning = !standing                             ? wordOf(standing)
-                                    : *standing == mites::Standing::Over  ? YardPlanWords::tr("over the line")
-                                    : *standing == mites::Standing::Close ? YardPlanWords::tr("close to it")
-                                    : *standing == mites::Standing::Under
-                                        ? YardPlanWords::tr("under it")
-                                        : YardPlanWords::tr("can't tell yet");
+            const QString meaning =
+                !standing                             ? wordOf(standing)
+                : *standing == mites::Standing::Over  ? YardPlanWords::tr("over the line")
+                : *standing == mites::Standing::Close ? YardPlanWords::tr("close to the line")
+                : *standing == mites::Standing::Under ? YardPlanWords::tr("under the line")
+                                                      : YardPlanWords::tr("can't tell yet");
             legend.push_back({standingKey(standing), meaning});
         }
     const auto placed = [&](bool fromPositions) {

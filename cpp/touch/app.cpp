@@ -32,6 +32,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_check(services)
     , m_ownScoops(services)
     , m_yards(services)
+    , m_yardPlan(services)
     , m_same(services)
     , m_history(services)
     , m_folder(services)
@@ -114,6 +115,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     wireRound();
     wireCompare();
     wirePlan();
+    wireYardPlan();
     wireSame();
     wireTable();
     wireBackup();

@@ -40,6 +40,7 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::CheckController* check READ check CONSTANT)
     Q_PROPERTY(halfcup::touch::OwnScoopsController* ownScoops READ ownScoops CONSTANT)
     Q_PROPERTY(halfcup::touch::YardsController* yards READ yards CONSTANT)
+    Q_PROPERTY(halfcup::touch::YardPlanController* yardPlan READ yardPlan CONSTANT)
     Q_PROPERTY(halfcup::touch::SameController* same READ same CONSTANT)
     Q_PROPERTY(halfcup::touch::HistoryController* history READ history CONSTANT)
     Q_PROPERTY(halfcup::touch::FolderController* folder READ folder CONSTANT)
@@ -74,6 +75,7 @@ public:
     CheckController* check() { return &m_check; }
     OwnScoopsController* ownScoops() { return &m_ownScoops; }
     YardsController* yards() { return &m_yards; }
+    YardPlanController* yardPlan() { return &m_yardPlan; }
     SameController* same() { return &m_same; }
     HistoryController* history() { return &m_history; }
     FolderController* folder() { return &m_folder; }
@@ -104,6 +106,7 @@ private:
     void wireRound();
     void wireCompare();
     void wirePlan();
+    void wireYardPlan();
     void wireSame();
     void wireBackup();
     void wireFolder();
@@ -132,6 +135,7 @@ private:
     CheckController m_check;
     OwnScoopsController m_ownScoops;
     YardsController m_yards;
+    YardPlanController m_yardPlan;
     SameController m_same;
     HistoryController m_history;
     FolderController m_folder;

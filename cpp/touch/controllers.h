@@ -26,4 +26,5 @@
 #include "touch/treat_controller.h"
 #include "touch/treatment_controller.h"
 #include "touch/wash_controller.h"
+#include "touch/yard_plan_controller.h"
 #include "touch/yards_controller.h"

@@ -21,6 +21,7 @@ public:
         Yards,
         YardEdit,
         YardLines,
+        YardPlan,
         Wash,
         Answer,
         OtherAnswer,

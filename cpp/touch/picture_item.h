@@ -49,11 +49,10 @@ signals:
 protected:
     [[nodiscard]] virtual pictures::Drawing draw(const pictures::Sheet& sheet) const = 0;
     void drawAnew(); // for the setters of what is shown
+    pictures::Type type() const;
     void geometryChange(const QRectF& now, const QRectF& before) override;
 
 private:
-    pictures::Type type() const;
-
     bool m_dusk = false;
     QString m_fontFamily;
     int m_normalSize = 17;

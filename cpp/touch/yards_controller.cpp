@@ -132,6 +132,10 @@ void YardsController::openLines() {
     emit linesWanted(yardId());
 }
 
+void YardsController::openPlan() {
+    emit planWanted(yardId());
+}
+
 void YardsController::openHistory() {
     emit historyWanted(yardId());
 }

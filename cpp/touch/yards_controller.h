@@ -69,6 +69,7 @@ public:
     Q_INVOKABLE void treatAll();
     Q_INVOKABLE void openDay();
     Q_INVOKABLE void openLines();
+    Q_INVOKABLE void openPlan();
     Q_INVOKABLE void openHistory(); // what changed
     /// Adds colonies: one label ("B12") or a run of numbers ("1-8"). Saves a new yard first.
     Q_INVOKABLE bool addColonies(const QString& labels);
@@ -82,6 +83,7 @@ signals:
     void treatWanted(const QString& yardId); // all its colonies
     void dayWanted(const QString& yardId);
     void linesWanted(const QString& yardId);
+    void planWanted(const QString& yardId);
     void historyWanted(const QString& yardId);
 
 private:

@@ -12,12 +12,21 @@ Column {
 
     required property YardsController yards
 
+    signal planWanted
+
     spacing: Look.margin
 
     FactRow {
         width: parent.width
         title: qsTr("Colonies")
         detail: root.yards.coloniesLine
+    }
+
+    SideButton {
+        objectName: "yardPlan"
+        width: parent.width
+        text: qsTr("Plan of the yard")
+        onClicked: root.planWanted()
     }
 
     LabelledField {

@@ -57,6 +57,7 @@ PageFrame {
             width: parent.width
             visible: !page.yards.isNew
             yards: page.yards
+            onPlanWanted: page.save() ? page.yards.openPlan() : undefined
         }
 
         YardForAll {

@@ -271,6 +271,7 @@ const std::vector<Screen>& allScreens() {
         list.insert(list.end(), methodScreens().begin(), methodScreens().end());
         list.insert(list.end(), storyScreens().begin(), storyScreens().end());
         list.insert(list.end(), planScreens().begin(), planScreens().end());
+        list.insert(list.end(), yardPlanScreens().begin(), yardPlanScreens().end());
         list.insert(list.end(), twoPhonesScreens().begin(), twoPhonesScreens().end());
         return list;
     }();
