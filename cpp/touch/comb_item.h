@@ -31,7 +31,7 @@ public:
 };
 
 /// The comb of a hundred on a page.
-class CombItem : public PictureItem {
+class CombItem : public halfcup::touch::PictureItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(halfcup::touch::CombPicture picture READ picture WRITE setPicture NOTIFY changed)
@@ -54,7 +54,7 @@ private:
 };
 
 /// One cell of it, for saying what it means.
-class CombCell : public PictureItem {
+class CombCell : public halfcup::touch::PictureItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(bool full READ isFull WRITE setFull NOTIFY changed) // else with a core

@@ -8,7 +8,7 @@
 namespace halfcup::touch {
 
 /// What the marks of a picture mean, as wide as the page and as high as it needs.
-class LegendItem : public PictureItem {
+class LegendItem : public halfcup::touch::PictureItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(halfcup::touch::PictureLegend legend READ legend WRITE setLegend NOTIFY legendChanged)

@@ -14,6 +14,9 @@ namespace halfcup::touch {
 
 /// A picture on a page: asks for a drawing when what it shows, its size, the letters or the theme changed,
 /// and keeps it; painted again only then. Each picture is a class of its own with its data as a property.
+///
+/// Name it in full as a base, halfcup::touch::PictureItem: the tool that writes the types for qmllint looks
+/// bases up by their full names, and does not know what such an item is otherwise (Qt 6.4).
 class PictureItem : public QQuickPaintedItem {
     Q_OBJECT
     QML_ANONYMOUS

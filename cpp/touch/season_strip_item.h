@@ -17,7 +17,7 @@ public:
 };
 
 /// A bee year as a strip of twelve months, as high as its rows need (drawnHeight).
-class SeasonStripItem : public PictureItem {
+class SeasonStripItem : public halfcup::touch::PictureItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(halfcup::touch::StripPicture picture READ picture WRITE setPicture NOTIFY pictureChanged)

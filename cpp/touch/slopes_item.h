@@ -17,7 +17,7 @@ public:
 };
 
 /// Before and after a treatment, a line for each colony.
-class SlopesItem : public PictureItem {
+class SlopesItem : public halfcup::touch::PictureItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(halfcup::touch::SlopesPicture picture READ picture WRITE setPicture NOTIFY pictureChanged)

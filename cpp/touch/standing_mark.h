@@ -7,7 +7,7 @@
 namespace halfcup::touch {
 
 /// The mark beside a standing (pictures/standing_shape.h).
-class StandingMark : public PictureItem {
+class StandingMark : public halfcup::touch::PictureItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int standing READ standing WRITE setStanding NOTIFY changed) // a StandingWord::Value

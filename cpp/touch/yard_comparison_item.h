@@ -17,7 +17,7 @@ public:
 };
 
 /// The colonies of a yard under each other, as high as they need (drawnHeight).
-class YardComparisonItem : public PictureItem {
+class YardComparisonItem : public halfcup::touch::PictureItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(halfcup::touch::ComparisonPicture picture READ picture WRITE setPicture NOTIFY pictureChanged)

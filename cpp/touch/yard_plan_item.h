@@ -17,7 +17,7 @@ public:
 };
 
 /// The plan of a yard on a page, as high as it needs, with its legend under it.
-class YardPlanItem : public PictureItem {
+class YardPlanItem : public halfcup::touch::PictureItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(halfcup::touch::YardPlanPicture picture READ picture WRITE setPicture NOTIFY changed)
