@@ -118,8 +118,9 @@ private:
         }
         m_drawing.add(Shape{.path = area, .inside = Tone::Sky, .opacity = 0.3});
         m_drawing.add(Shape{.path = edges, .outline = Tone::Quiet, .width = 0.7});
-        m_drawing.add(
-            Shape{.path = middle, .outline = Tone::Ink, .width = 1.6, .dash = aheadDash(), .in = m_at.plot});
+        if (!m_chart.aheadUpperOnly)
+            m_drawing.add(Shape{
+                .path = middle, .outline = Tone::Ink, .width = 1.6, .dash = aheadDash(), .in = m_at.plot});
     }
 
     void axes() {
@@ -250,28 +251,40 @@ private:
             Shape{.path = path, .outline = Tone::Action, .width = std::clamp(m_apart * 0.2, 0.7, 1.8)});
     }
 
+    [[nodiscard]] bool isChosen(const LoadWash& wash) const {
+        return !m_chosen.isEmpty() && wash.key == m_chosen;
+    }
+
+    /// A shape for each: one path of hundreds of marks takes a painter many times as long. The open ones lie
+    /// over the others, of which there are more, and the chosen one over all.
     void washes() {
-        QPainterPath found, none;
-        found.setFillRule(Qt::WindingFill);
-        none.setFillRule(Qt::WindingFill);
-        for (const LoadWash& wash : m_chart.washes) {
-            const QPointF at = m_at.at(wash.day, wash.noneFound ? 0 : wash.middle);
-            (wash.noneFound ? none : found).addPath(washOutline(at, m_radius, wash.otherMethod));
-            if (!wash.key.isEmpty())
-                m_drawing.spots.push_back({at, wash.key});
-            if (wash.key != m_chosen || m_chosen.isEmpty())
-                continue;
+        for (const bool none : {false, true})
+            for (const LoadWash& wash : m_chart.washes)
+                if (wash.noneFound == none && !isChosen(wash))
+                    mark(wash);
+        for (const LoadWash& wash : m_chart.washes)
+            if (isChosen(wash))
+                mark(wash);
+    }
+
+    void mark(const LoadWash& wash) {
+        const QPointF at = m_at.at(wash.day, wash.noneFound ? 0 : wash.middle);
+        if (!wash.key.isEmpty())
+            m_drawing.spots.push_back({at, wash.key});
+        if (isChosen(wash)) {
             upright(at.x(), Tone::Ink, 1);
             m_drawing.add(Shape{.path = washOutline(at, m_radius + 4, wash.otherMethod),
                                 .inside = Tone::Page,
                                 .outline = Tone::Ink,
                                 .width = 2});
         }
-        m_drawing.add(Shape{.path = found, .inside = Tone::Action});
-        m_drawing.add(Shape{.path = none,
-                            .inside = Tone::Page,
-                            .outline = Tone::Action,
-                            .width = std::clamp(m_radius * 0.4, 1.0, 1.6)});
+        Shape shape{.path = washOutline(at, m_radius, wash.otherMethod),
+                    .inside = wash.noneFound ? Tone::Page : Tone::Action};
+        if (wash.noneFound) {
+            shape.outline = Tone::Action;
+            shape.width = std::clamp(m_radius * 0.4, 1.0, 1.6);
+        }
+        m_drawing.add(std::move(shape));
     }
 
     /// Beside a level line at the plot's right end, over it or under it, or at its left end.

@@ -72,6 +72,7 @@ struct LoadChart {
     std::vector<TreatedDays> treated = {};
     std::vector<Happening> happenings = {};
     std::vector<LoadAhead> ahead = {};
+    bool aheadUpperOnly = false; // after washes that found none: only the upper end says something
     std::optional<records::Date> today = {}; // nothing: not marked, and no room is kept until then
 
     friend bool operator==(const LoadChart&, const LoadChart&) = default;

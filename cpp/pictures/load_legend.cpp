@@ -3,17 +3,19 @@
 #include "pictures/load_chart.h"
 #include "pictures/load_marks.h"
 #include "pictures/load_plot.h"
+#include "pictures/picture_words.h"
 
 #include <QCoreApplication>
 #include <QDate>
 #include <QLocale>
 
 #include <algorithm>
-#include <cmath>
 
 namespace halfcup::pictures {
 
 namespace {
+
+using words::load;
 
 class LoadLegend {
     Q_DECLARE_TR_FUNCTIONS(LoadLegend)
@@ -59,15 +61,16 @@ Drawing courseKey() {
     return keyOf({hatched, line({6, 0}, {6, 16}, Tone::Green, 1), line({22, 0}, {22, 16}, Tone::Green, 1)});
 }
 
-Drawing aheadKey() {
+Drawing aheadKey(bool upperOnly) {
     QPainterPath area(QPointF(2, 11));
     area.lineTo(26, 1);
     area.lineTo(26, 13);
     area.closeSubpath();
+    const Shape range{
+        .path = area, .inside = Tone::Sky, .opacity = 0.3, .outline = Tone::Quiet, .width = 0.7};
     Shape middle = line({2, 11}, {26, 7}, Tone::Ink, 1.6);
     middle.dash = aheadDash();
-    return keyOf(
-        {{.path = area, .inside = Tone::Sky, .opacity = 0.3, .outline = Tone::Quiet, .width = 0.7}, middle});
+    return upperOnly ? keyOf({range}) : keyOf({range, middle});
 }
 
 Drawing todayKey() {
@@ -79,15 +82,6 @@ Drawing todayKey() {
 QString dayAndYear(const records::Date& date) {
     return QLocale().toString(QDate(date.year, date.month, date.day),
                               LoadLegend::tr("d MMMM yyyy", "date format, as in 18 May 2026"));
-}
-
-QString load(double per100) { // as on the pages
-    const QLocale locale;
-    if (per100 >= 9.95)
-        return locale.toString(std::round(per100), 'f', 0);
-    if (per100 > 0 && per100 < 0.05)
-        return LoadLegend::tr("under %1").arg(locale.toString(0.1, 'f', 1));
-    return locale.toString(per100, 'f', per100 == 0 ? 0 : 1);
 }
 
 QString lastWash(const LoadWash& wash) {
@@ -126,7 +120,8 @@ Legend legendOf(const LoadChart& chart) {
     if (!fit.treated.empty())
         legend.push_back({courseKey(), LoadLegend::tr("Treated, from the first day to the last")});
     if (!fit.ahead.empty())
-        legend.push_back({aheadKey(), LoadLegend::tr("The load ahead if nothing is done, and its range")});
+        legend.push_back({aheadKey(fit.aheadUpperOnly),
+                          LoadLegend::tr("The load ahead if nothing is done, and its range")});
     if (fit.today)
         legend.push_back({todayKey(), LoadLegend::tr("Today")});
     for (const records::EventKind kind : records::allEventKinds)
@@ -163,10 +158,15 @@ QString sentenceOf(const LoadChart& chart) {
                                         : LoadLegend::tr("Last treated from %1 to %2: %3.")
                                               .arg(dayAndYear(last.first), dayAndYear(last.last), name));
     }
-    if (!fit.ahead.empty())
-        sentences.append(LoadLegend::tr("If nothing is done, about %1 on %2, between %3 and %4.")
-                             .arg(load(fit.ahead.back().middle), dayAndYear(fit.ahead.back().day),
-                                  load(fit.ahead.back().low), load(fit.ahead.back().high)));
+    if (!fit.ahead.empty()) {
+        const LoadAhead& last = fit.ahead.back();
+        sentences.append(
+            fit.aheadUpperOnly
+                ? LoadLegend::tr("If nothing is done, at most about %1 on %2.")
+                      .arg(load(last.high), dayAndYear(last.day))
+                : LoadLegend::tr("If nothing is done, about %1 on %2, between %3 and %4.")
+                      .arg(load(last.middle), dayAndYear(last.day), load(last.low), load(last.high)));
+    }
     return sentences.join(QLatin1Char(' '));
 }
 

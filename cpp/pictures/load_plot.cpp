@@ -50,6 +50,9 @@ LoadChart fitToShow(const LoadChart& chart) {
     const Date first = records::plusDays(fit.washes.front().day, -leadDays);
     std::erase_if(fit.ahead, [](LoadAhead& ahead) { return !records::isValid(ahead.day) || !mend(ahead); });
     std::ranges::stable_sort(fit.ahead, {}, &LoadAhead::day);
+    if (fit.aheadUpperOnly)
+        for (LoadAhead& ahead : fit.ahead)
+            ahead.low = 0;
     if (fit.ahead.size() < 2)
         fit.ahead.clear();
     for (LineStep& step : fit.lines) {

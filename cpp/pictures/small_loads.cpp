@@ -38,14 +38,12 @@ Drawing drawSmallLoads(const LoadChart& chart, QSizeF size) {
     };
     if (treat > 0)
         drawing.add(line({0, loads.y(treat)}, {size.width(), loads.y(treat)}, Tone::Rust, 1.2));
-    QPainterPath course(at(fit.washes.front())), marks;
-    marks.setFillRule(Qt::WindingFill);
-    for (const LoadWash& wash : fit.washes) {
+    QPainterPath course(at(fit.washes.front()));
+    for (const LoadWash& wash : fit.washes)
         course.lineTo(at(wash));
-        marks.addPath(washOutline(at(wash), radius, wash.otherMethod));
-    }
     drawing.add(Shape{.path = course, .outline = Tone::Quiet, .width = 1});
-    drawing.add(Shape{.path = marks, .inside = Tone::Action});
+    for (const LoadWash& wash : fit.washes)
+        drawing.add(Shape{.path = washOutline(at(wash), radius, wash.otherMethod), .inside = Tone::Action});
     const LoadWash& latest = fit.washes.back();
     drawing.add(Shape{.path = washOutline(at(latest), lastRadius, latest.otherMethod),
                       .inside = latest.noneFound ? Tone::Page : Tone::Action,

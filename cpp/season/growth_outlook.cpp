@@ -28,6 +28,36 @@ double rounded(double growth) {
     return std::round(growth * 1000) / 1000; // to a tenth of a per cent a day
 }
 
+/// The washes that growth is read from, in order.
+struct Series {
+    std::vector<mites::DatedWash> washes;
+    Date last;
+};
+
+std::optional<Series> seriesOf(std::span<const Sample> washes, const std::optional<Date>& since) {
+    std::vector<const Sample*> series;
+    for (const Sample& sample : washes)
+        if (counts(sample, since))
+            series.push_back(&sample);
+    if (series.empty())
+        return std::nullopt;
+    std::ranges::stable_sort(series, {}, [](const Sample* sample) { return washedOn(*sample); });
+    std::erase_if(
+        series, [method = series.back()->method](const Sample* sample) { return sample->method != method; });
+
+    Series found{{}, washedOn(*series.back())};
+    for (const Sample* sample : series) {
+        mites::DatedWash wash;
+        wash.day = static_cast<double>(records::daysBetween(washedOn(*series.front()), washedOn(*sample)));
+        wash.mites = sample->answer->mites;
+        wash.beesMean = sample->scoop.beesMean;
+        wash.beesOwnCv = std::min(sample->scoop.beesCv, mites::kScoopOwnCv);
+        wash.recovery = sample->answer->recovery;
+        found.washes.push_back(wash);
+    }
+    return found;
+}
+
 } // namespace
 
 mites::GrowthModel growthModelOf(std::span<const Sample> washes) {
@@ -42,31 +72,14 @@ mites::GrowthModel growthModelOf(std::span<const Sample> washes) {
 
 std::optional<GrowthOutlook> growthOutlook(std::span<const Sample> washes, const std::optional<Date>& since,
                                            double line, const mites::GrowthModel& model) {
-    std::vector<const Sample*> series;
-    for (const Sample& sample : washes)
-        if (counts(sample, since))
-            series.push_back(&sample);
-    if (series.empty())
+    const auto series = seriesOf(washes, since);
+    if (!series)
         return std::nullopt;
-    std::ranges::stable_sort(series, {}, [](const Sample* sample) { return washedOn(*sample); });
-    std::erase_if(
-        series, [method = series.back()->method](const Sample* sample) { return sample->method != method; });
-
-    std::vector<mites::DatedWash> dated;
-    for (const Sample* sample : series) {
-        mites::DatedWash wash;
-        wash.day = static_cast<double>(records::daysBetween(washedOn(*series.front()), washedOn(*sample)));
-        wash.mites = sample->answer->mites;
-        wash.beesMean = sample->scoop.beesMean;
-        wash.beesOwnCv = std::min(sample->scoop.beesCv, mites::kScoopOwnCv);
-        wash.recovery = sample->answer->recovery;
-        dated.push_back(wash);
-    }
-    const mites::GrowthPosterior growth(dated, model);
+    const mites::GrowthPosterior growth(series->washes, model);
     const double last = growth.lastDay();
     GrowthOutlook outlook;
-    outlook.washes = static_cast<int>(dated.size());
-    outlook.lastWash = washedOn(*series.back());
+    outlook.washes = static_cast<int>(series->washes.size());
+    outlook.lastWash = series->last;
     outlook.measured = growth.measured();
     outlook.allZero = growth.allZero();
     outlook.growthMean = growth.growthMean();
@@ -81,6 +94,20 @@ std::optional<GrowthOutlook> growthOutlook(std::span<const Sample> washes, const
     outlook.crossQ50 = growth.crossingQuantile(line, 0.5);
     outlook.crossQ90 = growth.crossingQuantile(line, 0.9);
     return outlook;
+}
+
+std::vector<LoadOnDay> loadsAhead(std::span<const Sample> washes, const std::optional<Date>& since,
+                                  const mites::GrowthModel& model, int stepDays) {
+    const auto series = seriesOf(washes, since);
+    if (!series)
+        return {};
+    const mites::GrowthPosterior growth(series->washes, model);
+    std::vector<LoadOnDay> ahead;
+    for (int day = 0; day < growthOutlookDays; day += std::max(stepDays, 1))
+        ahead.push_back({records::plusDays(series->last, day), growth.load(growth.lastDay() + day)});
+    ahead.push_back({records::plusDays(series->last, growthOutlookDays),
+                     growth.load(growth.lastDay() + growthOutlookDays)});
+    return ahead;
 }
 
 Phrase phraseOf(const GrowthOutlook& outlook, double line, const Date& today) {

@@ -9,6 +9,7 @@
 
 #include <optional>
 #include <span>
+#include <vector>
 
 /// How fast one colony's load grows, by its own washes since mites were last taken out, and when it will be
 /// over a line: mites/growth.h on records.
@@ -38,11 +39,22 @@ struct GrowthOutlook {
                                                          const std::optional<records::Date>& since,
                                                          double line, const mites::GrowthModel& model);
 
-/// One or two sentences; today decides whether the crossing lies ahead.
-[[nodiscard]] Phrase phraseOf(const GrowthOutlook& outlook, double line, const records::Date& today);
-
 /// Older than this the last wash is no start for an outlook: beyond it the method itself calls its figures
 /// weak.
 inline constexpr int growthOutlookDays = static_cast<int>(mites::kOutlookDays);
+
+/// The load on a day from the last wash on, if nothing is done.
+struct LoadOnDay {
+    records::Date day;
+    mites::LoadEstimate load;
+};
+/// From the same washes as growthOutlook(): every stepDays (1 or more) from the last wash to
+/// growthOutlookDays after it, both with it. Nothing without a wash.
+[[nodiscard]] std::vector<LoadOnDay> loadsAhead(std::span<const records::Sample> washes,
+                                                const std::optional<records::Date>& since,
+                                                const mites::GrowthModel& model, int stepDays);
+
+/// One or two sentences; today decides whether the crossing lies ahead.
+[[nodiscard]] Phrase phraseOf(const GrowthOutlook& outlook, double line, const records::Date& today);
 
 } // namespace halfcup::season

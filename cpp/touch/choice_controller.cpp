@@ -19,27 +19,18 @@ namespace {
 
 constexpr std::array waits{0, 7, 14, 28}; // days from the day asked for to the start
 
-OutlookBand bandOf(const season::Outlook& outlook) {
-    OutlookBand band;
+pictures::OutlookBand bandOf(const season::Outlook& outlook) {
+    pictures::OutlookBand band;
     for (const season::OutlookDay& day : outlook.days) {
-        band.low.append(day.load.low);
-        band.middle.append(day.load.middle);
-        band.high.append(day.load.high);
+        band.low.push_back(day.load.low);
+        band.middle.push_back(day.load.middle);
+        band.high.push_back(day.load.high);
     }
     return band;
 }
 
-QList<OutlookPicture::Month> monthsOf(const season::Outlook& outlook) {
-    QList<OutlookPicture::Month> months;
-    for (std::size_t i = 0; i < outlook.days.size(); ++i)
-        if (outlook.days[i].day.day == 1)
-            months.append({static_cast<int>(i),
-                           QLocale().standaloneMonthName(outlook.days[i].day.month, QLocale::NarrowFormat)});
-    return months;
-}
-
-int dayIn(const season::Outlook& outlook, const std::optional<season::OutlookDay>& day) {
-    return day ? records::daysBetween(outlook.days.front().day, day->day) : -1;
+int dayIn(const season::Outlook& outlook, const records::Date& day) {
+    return records::daysBetween(outlook.days.front().day, day);
 }
 
 } // namespace
@@ -188,14 +179,15 @@ void ChoiceController::foretell() {
                "range: of the wash, of growth and of what the treatment was seen to kill."));
         if (nothing.days.empty())
             return;
-        m_picture.nothing = bandOf(nothing);
+        pictures::OutlookChart& chart = m_picture.chart;
+        chart.start = nothing.days.front().day;
+        chart.nothing = bandOf(nothing);
         if (with)
-            m_picture.with = bandOf(*with);
-        m_picture.line = season::linesOn(m_scope.kept.yard, m_scope.from, m_services.handbook).treat;
-        m_picture.today = records::daysBetween(asked->start.day, asked->from);
-        m_picture.turnDay = dayIn(nothing, nothing.atTurnDate);
-        m_picture.autumnDay = dayIn(nothing, nothing.atMidAutumn);
-        m_picture.months = monthsOf(nothing);
+            chart.with = bandOf(*with);
+        chart.line = season::linesOn(m_scope.kept.yard, m_scope.from, m_services.handbook).treat;
+        chart.today = dayIn(nothing, asked->from);
+        chart.turnDay = nothing.atTurnDate ? dayIn(nothing, nothing.atTurnDate->day) : -1;
+        chart.autumnDay = nothing.atMidAutumn ? dayIn(nothing, nothing.atMidAutumn->day) : -1;
     } catch (const std::invalid_argument& error) { // a wash whose figures the model cannot start from
         m_startLine = QString::fromUtf8(error.what());
     }

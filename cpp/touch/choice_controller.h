@@ -4,7 +4,8 @@
 
 #include "season/what_if.h"
 #include "touch/choice_list_model.h"
-#include "touch/outlook_geometry.h"
+#include "touch/outlook_item.h"
+#include "touch/picture_legend.h"
 #include "touch/treat_scope.h"
 
 #include <QObject>
@@ -35,6 +36,7 @@ class ChoiceController : public QObject {
     Q_PROPERTY(QString withLine READ withLine NOTIFY changed) // "With it: ...", or why nothing is foretold
     Q_PROPERTY(QStringList outlookNotes READ outlookNotes NOTIFY changed)
     Q_PROPERTY(halfcup::touch::OutlookPicture picture READ picture NOTIFY changed)
+    Q_PROPERTY(halfcup::touch::PictureLegend legend READ legend NOTIFY changed) // of the picture
     Q_PROPERTY(QString waitText READ waitText NOTIFY changed) // "begun today", "begun in 14 days, on 1 June"
     Q_PROPERTY(bool canWaitLess READ canWaitLess NOTIFY changed)
     Q_PROPERTY(bool canWaitMore READ canWaitMore NOTIFY changed)
@@ -49,12 +51,13 @@ public:
     ChoiceListModel* reasons() { return &m_reasons; }
     QStringList cautions() const;
     QString courseLine() const;
-    bool hasOutlook() const { return m_picture.days() > 1; }
+    bool hasOutlook() const { return m_picture.chart.days() > 1; }
     QString startLine() const { return m_startLine; }
     QString nothingLine() const { return m_nothingLine; }
     QString withLine() const { return m_withLine; }
     QStringList outlookNotes() const { return m_outlookNotes; }
     OutlookPicture picture() const { return m_picture; }
+    PictureLegend legend() const { return {pictures::legendOf(m_picture.chart)}; }
     QString waitText() const;
     bool canWaitLess() const { return m_wait > 0; }
     bool canWaitMore() const;

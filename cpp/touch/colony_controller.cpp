@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/colony_controller.h"
 
+#include "pictures/load_history.h"
 #include "records/method.h"
 #include "records/typed_input.h"
 #include "season/lines.h"
@@ -15,9 +16,16 @@
 
 namespace halfcup::touch {
 
+namespace {
+
+constexpr int fanStepDays = 5; // between two days of the outlook that are worked out
+
+} // namespace
+
 ColonyController::ColonyController(Services& services, QObject* parent)
     : QObject(parent)
-    , m_services(services) {}
+    , m_services(services)
+    , m_loads(services) {}
 
 QString ColonyController::title() const {
     return tr("Colony %1").arg(label());
@@ -48,7 +56,7 @@ void ColonyController::refresh() {
 }
 
 /// What to beware of where counts of several kinds stand in one story.
-QString ColonyController::methodsLineOf(const std::vector<records::Sample>& samples) {
+QString ColonyController::methodsLineOf(std::span<const records::Sample> samples) {
     std::set<std::string> washes;
     bool others = false;
     for (const records::Sample& sample : samples) {
@@ -77,15 +85,34 @@ void ColonyController::read() {
     m_alive = state.alive();
     m_stateLine = story::stateLine(m_services, state);
     m_story.setEntries(storyEntries(m_services, m_colony));
-    m_methodsLine = methodsLineOf(m_services.store.samplesOf(m_colony.id));
+    const std::vector<records::Sample> samples = m_services.store.samplesOf(m_colony.id);
+    m_methodsLine = methodsLineOf(samples);
+    pictures::LoadChart chart = chartOf(samples);
     m_growthLine.clear();
     m_growth.reset();
     if (yard && m_alive)
-        foretell(*yard, state);
+        foretell(*yard, state, samples, chart);
+    m_loads.show(chart, m_colony.id, samples);
 }
 
-void ColonyController::foretell(const records::Yard& yard, const records::ColonyState& state) {
+/// What was so; the outlook comes with foretell().
+pictures::LoadChart ColonyController::chartOf(std::span<const records::Sample> samples) const {
+    const std::vector<records::GivenTreatment> treatments = m_services.store.treatmentsOf(m_colony.id);
+    const std::vector<records::ColonyEvent> events = m_services.store.eventsOf(m_colony.id);
+    pictures::LoadChart chart =
+        pictures::loadChartOf({m_colony.id, samples, treatments, events}, [&](const std::string& id) {
+            return story::capitalised(story::substanceName(m_services, id));
+        });
+    if (m_alive)
+        chart.today = m_services.today();
+    return chart;
+}
+
+void ColonyController::foretell(const records::Yard& yard, const records::ColonyState& state,
+                                std::span<const records::Sample> washes, pictures::LoadChart& chart) {
     const records::Date today = m_services.today();
+    const records::Lines lines = season::linesOn(yard, today, m_services.handbook);
+    chart.lines.push_back({today, lines.treat, lines.own});
     std::optional<records::Date> since = state.seriesBroken;
     for (const records::GivenTreatment& given : m_services.store.treatmentsOf(m_colony.id)) {
         if (given.treatment.firstDay > today)
@@ -94,12 +121,15 @@ void ColonyController::foretell(const records::Yard& yard, const records::Colony
             return; // what grew before it says nothing of what is left
         since = std::max(since.value_or(records::endOf(given.treatment)), records::endOf(given.treatment));
     }
-    const std::vector<records::Sample> washes = m_services.store.samplesOf(m_colony.id);
-    const records::Lines lines = season::linesOn(yard, today, m_services.handbook);
     const double line = std::min(lines.treat, lines.own.value_or(lines.treat));
-    m_growth = season::growthOutlook(washes, since, line, season::growthModelOf(washes));
-    if (m_growth && records::daysBetween(m_growth->lastWash, today) <= season::growthOutlookDays)
-        m_growthLine = m_services.say(season::phraseOf(*m_growth, line, today));
+    const mites::GrowthModel model = season::growthModelOf(washes);
+    m_growth = season::growthOutlook(washes, since, line, model);
+    if (!m_growth || records::daysBetween(m_growth->lastWash, today) > season::growthOutlookDays)
+        return;
+    m_growthLine = m_services.say(season::phraseOf(*m_growth, line, today));
+    chart.aheadUpperOnly = m_growth->allZero;
+    for (const season::LoadOnDay& ahead : season::loadsAhead(washes, since, model, fanStepDays))
+        chart.ahead.push_back({ahead.day, ahead.load.q05, ahead.load.q50, ahead.load.q95});
 }
 
 QString ColonyController::mainAction() const {

@@ -5,12 +5,14 @@
 #include "records/colony_state.h"
 #include "season/growth_outlook.h"
 #include "touch/choice_list_model.h"
+#include "touch/load_chart_controller.h"
 #include "touch/services.h"
 
 #include <QObject>
 #include <QQmlEngine>
 
 #include <optional>
+#include <span>
 
 namespace halfcup::touch {
 
@@ -31,6 +33,7 @@ class ColonyController : public QObject {
     Q_PROPERTY(QString growthLine READ growthLine NOTIFY changed)
     /// Abandoned washes too. Keys: "wash-<id>", "event-<id>", "treatment-<id>".
     Q_PROPERTY(halfcup::touch::ChoiceListModel* story READ story CONSTANT)
+    Q_PROPERTY(halfcup::touch::LoadChartController* loads READ loads CONSTANT)
     Q_PROPERTY(QString mainAction READ mainAction NOTIFY changed)   // "Wash this colony", as is usual
     Q_PROPERTY(QString methodsLine READ methodsLine NOTIFY changed) // where its counts are of several kinds
     Q_PROPERTY(QString problem READ problem NOTIFY changed)
@@ -47,6 +50,7 @@ public:
     QString growthLine() const { return m_growthLine; }
     const std::optional<season::GrowthOutlook>& growth() const { return m_growth; }
     ChoiceListModel* story() { return &m_story; }
+    LoadChartController* loads() { return &m_loads; }
     QString mainAction() const;
     QString methodsLine() const { return m_methodsLine; }
     QString problem() const { return m_problem; }
@@ -79,9 +83,11 @@ signals:
 
 private:
     void openWash(const QString& sampleId);
-    static QString methodsLineOf(const std::vector<records::Sample>& samples);
+    static QString methodsLineOf(std::span<const records::Sample> samples);
+    pictures::LoadChart chartOf(std::span<const records::Sample> samples) const;
     void read();
-    void foretell(const records::Yard& yard, const records::ColonyState& state);
+    void foretell(const records::Yard& yard, const records::ColonyState& state,
+                  std::span<const records::Sample> washes, pictures::LoadChart& chart);
 
     Services& m_services;
     records::Colony m_colony;
@@ -93,6 +99,7 @@ private:
     std::optional<season::GrowthOutlook> m_growth;
     bool m_alive = true;
     ChoiceListModel m_story;
+    LoadChartController m_loads;
     QString m_problem;
 };
 

@@ -29,6 +29,15 @@ Column {
         text: root.colony.growthLine
     }
 
+    Loader {
+        width: parent.width
+        active: root.colony.loads.hasWash
+        visible: active
+        sourceComponent: ColonyLoads {
+            loads: root.colony.loads
+        }
+    }
+
     QuietText {
         objectName: "methodsLine"
         width: parent.width

@@ -28,23 +28,29 @@ Column {
     OutlookItem {
         objectName: "outlook"
         width: parent.width
-        height: Math.min(38 * Look.pixelsPerMm, width * 0.75)
+        height: Math.min(42 * Look.pixelsPerMm, width * 0.75)
         visible: root.choice.hasOutlook
         picture: root.choice.picture
-        inkColor: Look.ink
-        nothingColor: Look.quietInk
-        withColor: Look.action
-        lineColor: Look.line
+        dusk: Look.dusk
         fontFamily: Look.fontFamily
-        fontSize: Look.smallSize
+        normalSize: Look.bodySize
+        smallSize: Look.smallSize
         Accessible.role: Accessible.Graphic
         Accessible.name: root.choice.nothingLine + " " + root.choice.withLine
     }
 
-    QuietText {
+    LegendItem {
+        objectName: "outlookLegend"
         width: parent.width
+        height: drawnHeight
         visible: root.choice.hasOutlook
-        text: qsTr("Mites per 100 bees. Hatched: nothing is done. Filled: with it. Level line: your treat line. T: turn date, A: mid-autumn.")
+        legend: root.choice.legend
+        dusk: Look.dusk
+        fontFamily: Look.fontFamily
+        normalSize: Look.bodySize
+        smallSize: Look.smallSize
+        Accessible.role: Accessible.StaticText
+        Accessible.name: root.choice.legend.spoken
     }
 
     PlainText {

@@ -494,7 +494,7 @@ private slots:
         QVERIFY(
             stage.app().treat()->show(QString::fromStdString(yard.id), QString::fromStdString(colony.id)));
         stage.app().treat()->openChoice(QStringLiteral("formic-acid"));
-        const touch::OutlookPicture picture = stage.app().choice()->picture();
+        const pictures::OutlookChart picture = stage.app().choice()->picture().chart;
         int compared = 0;
         for (const auto& row : rows) {
             if (row.at(QStringLiteral("scenario")) != QStringLiteral("S1_none") ||
@@ -504,10 +504,10 @@ private slots:
             if (day < 0 || day >= picture.days())
                 continue;
             const double load = row.at(QStringLiteral("lambda_per100")).toDouble();
-            QVERIFY2(std::abs(picture.nothing.middle[day] - load) < 1e-4 * load,
+            QVERIFY2(std::abs(picture.nothing.middle[static_cast<std::size_t>(day)] - load) < 1e-4 * load,
                      qPrintable(QStringLiteral("day %1: %2, not %3")
                                     .arg(day)
-                                    .arg(picture.nothing.middle[day])
+                                    .arg(picture.nothing.middle[static_cast<std::size_t>(day)])
                                     .arg(load)));
             ++compared;
         }
@@ -515,11 +515,12 @@ private slots:
         QCOMPARE(picture.turnDay, 61);
         QVERIFY(stage.app().choice()->nothingLine().contains(QStringLiteral("5.2 per 100")));
         // Begun later it leaves more mites on the turn date.
-        const double now = picture.with.middle[picture.turnDay];
+        const auto turnDay = static_cast<std::size_t>(picture.turnDay);
+        const double now = picture.with.middle[turnDay];
         stage.app().choice()->waitMore();
         stage.app().choice()->waitMore();
         QVERIFY(stage.app().choice()->begins() == (Date{2026, 6, 29}));
-        QVERIFY(stage.app().choice()->picture().with.middle[picture.turnDay] != now);
+        QVERIFY(stage.app().choice()->picture().chart.with.middle[turnDay] != now);
     }
 
     void reasonsHaveTheirSources() {

@@ -70,6 +70,8 @@ const std::vector<Screen>& storyScreens() {
                         s.program().store().colonies(s.app().here()->yardId().toStdString()).back().id)) &&
                     (s.app().navigator()->open(touch::Navigator::Colony), s.settle(), at(s, "colonyPage"));
          }},
+        {"colony: marks", S::Demo, 1,
+         [](S& s) { return openColony(s) && press(s, {"marksMeaning"}) && at(s, "marks"); }},
         {"event: what happened", S::Demo, 1,
          [](S& s) { return openColony(s) && press(s, {"somethingHappened"}) && at(s, "eventPage"); }},
         {"event: supers", S::Demo, 1,

@@ -107,6 +107,22 @@ private slots:
         QVERIFY(!growthOutlook({}, {}, 3, {}));
     }
 
+    // The same loads as growthOutlook() says, which the table above holds.
+    void loadsAheadBeginAtTheLastWash() {
+        const std::vector washes{washed({2026, 6, 10}, 2), washed({2026, 7, 10}, 6)};
+        const auto outlook = growthOutlook(washes, {}, 3, {});
+        const std::vector<LoadOnDay> ahead = loadsAhead(washes, {}, {}, 7);
+        QCOMPARE(ahead.front().day, (Date{2026, 7, 10}));
+        QCOMPARE(ahead.front().load.q50, outlook->now.q50);
+        QCOMPARE(ahead.back().day, records::plusDays({2026, 7, 10}, growthOutlookDays));
+        QCOMPARE(loadsAhead(washes, {}, {}, 30)[1].load.q95, outlook->ahead.q95);
+        for (std::size_t i = 1; i < ahead.size(); ++i)
+            QVERIFY(ahead[i - 1].day < ahead[i].day && ahead[i - 1].load.q50 < ahead[i].load.q50);
+        QVERIFY(loadsAhead({}, {}, {}, 7).empty());
+        QVERIFY(loadsAhead(washes, Date{2026, 7, 10}, {}, 7).empty());
+        QCOMPARE(loadsAhead(washes, {}, {}, 0).size(), std::size_t{growthOutlookDays + 1});
+    }
+
     void oneWashAssumesGrowthAndSaysSo() {
         const auto one = growthOutlook(std::vector{washed(first, 3)}, {}, 3, {});
         QVERIFY(!one->measured);
