@@ -11,3 +11,5 @@ find_program(halfcup_system_python python3)
 # The same files of the real program, read by programs that are not ours.
 halfcup_script_test(people_outside TIMEOUT 300 LABELS unit COMMAND ${halfcup_system_python} -B
     ${CMAKE_CURRENT_SOURCE_DIR}/people_outside.py $<TARGET_FILE:halfcup-desk>)
+halfcup_script_test(people_figures TIMEOUT 300 LABELS unit COMMAND ${halfcup_system_python} -B
+    ${CMAKE_CURRENT_SOURCE_DIR}/people_figures.py $<TARGET_FILE:halfcup-desk>)
