@@ -53,6 +53,8 @@ ApplicationWindow {
             return "onday/OnDayPage.qml";
         case Navigator.FirstStart:
             return "start/FirstStartPage.qml";
+        case Navigator.Compare:
+            return "compare/ComparePage.qml";
         case Navigator.Season:
             return "season/SeasonPage.qml";
         case Navigator.Treat:

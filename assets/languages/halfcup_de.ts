@@ -448,16 +448,32 @@
 <context>
     <name>CombView</name>
     <message>
-        <source>+ and more than the comb holds</source>
-        <translation>+ und mehr, als die Wabe fasst</translation>
+        <source>+ %1</source>
+        <comment>the plus in the comb, what it means</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CombWords</name>
+    <message>
+        <source>Comb of a hundred cells: %1 filled, %2 more half filled, and more than the comb holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comb of a hundred cells: %1 filled, %2 more half filled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and more than the comb holds</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>at least</source>
-        <translation>mindestens</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>perhaps</source>
-        <translation>vielleicht</translation>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3439,6 +3455,164 @@
     </message>
 </context>
 <context>
+    <name>LoadLegend</name>
+    <message numerus="yes">
+        <source>%n wash(es) since %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A wash that found none: the load may be up to the stroke</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wash, and the range that holds the true load 9 times in 10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted another way, and none found: up to the stroke</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted another way, as by a sugar roll</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If nothing is done, about %1 on %2, between %3 and %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last treated from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last treated from %1 to %2: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No wash yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something happened, and there was no room for its mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The highest load was %1 mites per 100 bees, on %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last wash, on %1, found none: at most %2 mites per 100 bees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last wash, on %1: %2 mites per 100 bees, between %3 and %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The load ahead if nothing is done, and its range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treat line is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treat line, as it was then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treated, from the first day to the last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own line, as it was then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>date format, as in 18 May 2026</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LoadMarks</name>
+    <message>
+        <source>Dead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moved to another yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New queen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supers off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supers on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swarmed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two colonies put together</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LoadWords</name>
+    <message>
+        <source>%1 to %2</source>
+        <comment>years</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites per 100 bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites per 100 bees, uneven scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No wash yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treat line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own line</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Main</name>
     <message>
         <source>Halfcup</source>
@@ -4430,6 +4604,34 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
 </context>
 <context>
+    <name>PictureWords</name>
+    <message>
+        <source>Can't tell yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close to your line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over your line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under your line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <comment>date format without year, as in 18 May</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>PlanDone</name>
     <message>
         <source>Look at what changed</source>
@@ -4835,11 +5037,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
 <context>
     <name>Report</name>
     <message>
-        <source>%1 (%2)</source>
-        <comment>a load, its range</comment>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>%1 (%2) mites a day</source>
         <translation>%1 (%2) Milben pro Tag</translation>
     </message>
@@ -4861,6 +5058,11 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>%1 bis %2</translation>
     </message>
     <message>
+        <source>%1 to %2: %3</source>
+        <comment>first and last day, the product</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1, %2 to %3 of %4</source>
         <comment>a list, part of it</comment>
         <translation>%1, %2 bis %3 von %4</translation>
@@ -4872,13 +5074,26 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <comment>first day, product</comment>
-        <translation>%1: %2</translation>
+        <comment>the day, the product</comment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>yard or colony, period</comment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>standing, colonies</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n colonies.</source>
+        <comment>standing</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
     <message>
         <source>%1: held against the lines as counted.</source>
@@ -4889,22 +5104,25 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>%1: findet angenommen %2 dessen, was eine Waschprobe mit Alkohol findet; im Befall berücksichtigt.</translation>
     </message>
     <message>
-        <source>%1; own %2</source>
-        <comment>treat line, own line</comment>
-        <translation>%1; eigene %2</translation>
-    </message>
-    <message>
         <source>; </source>
         <comment>between labels</comment>
         <translation>; </translation>
     </message>
     <message>
-        <source>Active substance or measure</source>
-        <translation>Wirkstoff oder Maßnahme</translation>
+        <source>Above each: its first and last day, and the product as named on its label.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>All yards</source>
         <translation>Alle Stände</translation>
+    </message>
+    <message>
+        <source>At the last wash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At their last washes</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Batch</source>
@@ -4972,10 +5190,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Erste</translation>
     </message>
     <message>
-        <source>First day</source>
-        <translation>Erster Tag</translation>
-    </message>
-    <message>
         <source>Found</source>
         <translation>Gefunden</translation>
     </message>
@@ -4988,8 +5202,8 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Letzte</translation>
     </message>
     <message>
-        <source>Last day</source>
-        <translation>Letzter Tag</translation>
+        <source>Last wash</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Line</source>
@@ -5036,6 +5250,10 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Für diesen Zeitraum wurde keine Behandlung notiert.</translation>
     </message>
     <message>
+        <source>Not washed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Note</source>
         <translation>Notiz</translation>
     </message>
@@ -5056,10 +5274,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Verschrieben von</translation>
     </message>
     <message>
-        <source>Product, by its label</source>
-        <translation>Produkt, laut Packungsbeilage</translation>
-    </message>
-    <message>
         <source>Proof of purchase</source>
         <translation>Kaufbeleg</translation>
     </message>
@@ -5072,12 +5286,24 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Registriernummer</translation>
     </message>
     <message>
+        <source>Substance or measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Supplier</source>
         <translation>Bezugsquelle</translation>
     </message>
     <message>
         <source>Taken out of the hive</source>
         <translation>Aus dem Volk entnommen</translation>
+    </message>
+    <message>
+        <source>The last wash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last wash of each colony</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is no yard.</source>
@@ -5154,6 +5380,11 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>none</source>
         <translation>keine</translation>
+    </message>
+    <message>
+        <source>not washed</source>
+        <comment>a colony, in this period</comment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>not written down</source>
@@ -5242,6 +5473,11 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>%1 %</translation>
     </message>
     <message>
+        <source>%1 (%2)</source>
+        <comment>a load, its range</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 frames of bees</source>
         <translation>%1 besetzte Waben</translation>
     </message>
@@ -5254,6 +5490,11 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <source>%1. %2</source>
         <comment>what happened, a note</comment>
         <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1; own %2</source>
+        <comment>treat line, own line</comment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>1 frame of bees</source>
@@ -5675,6 +5916,115 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>iCalendar, with alarms</source>
         <translation>iCalendar, mit Erinnerungen</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonStripWords</name>
+    <message>
+        <source>Brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped brood from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped brood seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No capped brood from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No capped brood seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is recorded yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supers on from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supers on, for the nectar flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today is %1.</source>
+        <comment>day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treated from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment, from its first to its last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn date %1.</source>
+        <comment>day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn date: mites must be low by then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Twelve months from %1 %2.</source>
+        <comment>month, year</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wash due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Washed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Washed on %n day(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Washes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Washes due on %n day(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn date %1</source>
+        <comment>day</comment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7455,6 +7805,129 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
 </context>
 <context>
+    <name>YardPlanWords</name>
+    <message>
+        <source>%1 ft</source>
+        <comment>feet</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 km</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <comment>metres</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can't tell yet: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close to the line: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>north, beside an arrow on a plan</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hive has its place yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hive in this yard yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not on the plan:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not on the plan: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not washed: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over the line: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan of the yard, north up: %1 from west to east, %2 from south to north.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan of the yard: no hive has its place yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan of the yard: no hive in it yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under the line: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>can't tell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>can't tell yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>to the line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>close to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from positions of its washes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not washed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over</source>
+        <comment>the line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under</source>
+        <comment>the line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where you put it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>YardRow</name>
     <message>
         <source>Change</source>
@@ -7637,10 +8110,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <source>Colony %1, %2 · %3 in %4</source>
         <comment>colony, yard, mites, scoop</comment>
         <translation>Volk %1, %2 · %3 in %4</translation>
-    </message>
-    <message>
-        <source>Comb of a hundred cells: %1 filled, %2 more half filled.</source>
-        <translation>Hunderterwabe: %1 Zellen gefüllt, %2 weitere halb gefüllt.</translation>
     </message>
     <message>
         <source>Done</source>

@@ -448,16 +448,32 @@
 <context>
     <name>CombView</name>
     <message>
-        <source>+ and more than the comb holds</source>
-        <translation>+ et plus que le rayon n’en contient</translation>
+        <source>+ %1</source>
+        <comment>the plus in the comb, what it means</comment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CombWords</name>
+    <message>
+        <source>Comb of a hundred cells: %1 filled, %2 more half filled, and more than the comb holds.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comb of a hundred cells: %1 filled, %2 more half filled.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and more than the comb holds</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>at least</source>
-        <translation>au moins</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>perhaps</source>
-        <translation>peut-être</translation>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -879,39 +895,39 @@
     </message>
     <message>
         <source>0.99 to the power of 100</source>
-        <translation type="unfinished"></translation>
+        <translation>0,99 puissance 100</translation>
     </message>
     <message>
         <source>0.99 to the power of 300</source>
-        <translation type="unfinished"></translation>
+        <translation>0,99 puissance 300</translation>
     </message>
     <message>
         <source>100 (x - y) / x, x living untreated, y living treated</source>
-        <translation type="unfinished"></translation>
+        <translation>100 (x - y) / x, x vivants non traités, y vivants traités</translation>
     </message>
     <message>
         <source>100 [1 - (Ta/Tb)(Cb/Ca)], T treated, C control, b before, a after</source>
-        <translation type="unfinished"></translation>
+        <translation>100 [1 - (Ta/Tb)(Cb/Ca)], T traité, C témoin, b avant, a après</translation>
     </message>
     <message>
         <source>100 x 43 / 310</source>
-        <translation type="unfinished"></translation>
+        <translation>100 x 43 / 310</translation>
     </message>
     <message>
         <source>100 x 9 / 250</source>
-        <translation type="unfinished"></translation>
+        <translation>100 x 9 / 250</translation>
     </message>
     <message>
         <source>100 x 9 / 300</source>
-        <translation type="unfinished"></translation>
+        <translation>100 x 9 / 300</translation>
     </message>
     <message>
         <source>100 x 9 / 350</source>
-        <translation type="unfinished"></translation>
+        <translation>100 x 9 / 350</translation>
     </message>
     <message>
         <source>100 x 9 / 400</source>
-        <translation type="unfinished"></translation>
+        <translation>100 x 9 / 400</translation>
     </message>
     <message>
         <source>15 August</source>
@@ -919,7 +935,7 @@
     </message>
     <message>
         <source>150 leaves: 70 38 17 10 9 3 2 1 with 0 to 7 mites.</source>
-        <translation type="unfinished"></translation>
+        <translation>150 feuilles : 70 38 17 10 9 3 2 1 portant 0 à 7 acariens.</translation>
     </message>
     <message>
         <source>18.3 g per hundred bees, from 175 samples. Not the mass of live bees.</source>
@@ -935,11 +951,11 @@
     </message>
     <message>
         <source>300 bees divided by the volume of a half cup</source>
-        <translation type="unfinished"></translation>
+        <translation>300 abeilles divisées par le volume d’une demi-tasse</translation>
     </message>
     <message>
         <source>43 mites on 310 bees</source>
-        <translation type="unfinished"></translation>
+        <translation>43 varroas sur 310 abeilles</translation>
     </message>
     <message>
         <source>5 mites in a half cup</source>
@@ -971,7 +987,7 @@
     </message>
     <message>
         <source>A bee in these rates</source>
-        <translation type="unfinished"></translation>
+        <translation>Une abeille dans ces taux</translation>
     </message>
     <message>
         <source>A caged queen or a nucleus made up, some three weeks until the last brood has hatched, then a treatment that fits a broodless colony.</source>
@@ -983,7 +999,7 @@
     </message>
     <message>
         <source>A colony and its mites through the year</source>
-        <translation type="unfinished"></translation>
+        <translation>Une colonie et ses varroas au fil de l’année</translation>
     </message>
     <message>
         <source>A drone frame, cut out once capped and before the drones hatch (14 to 15 days capped), again and again in the drone season.</source>
@@ -1039,7 +1055,7 @@
     </message>
     <message>
         <source>Abbott 1925, J Econ Entomol 18:265</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbott 1925, J Econ Entomol 18:265</translation>
     </message>
     <message>
         <source>About four weeks.</source>
@@ -1059,7 +1075,7 @@
     </message>
     <message>
         <source>Above this load no line means anything</source>
-        <translation type="unfinished"></translation>
+        <translation>Au-dessus de cette charge, aucun seuil n’a de sens</translation>
     </message>
     <message>
         <source>Above this share: treat.</source>
@@ -1071,7 +1087,7 @@
     </message>
     <message>
         <source>Active substances</source>
-        <translation type="unfinished"></translation>
+        <translation>Substances actives</translation>
     </message>
     <message>
         <source>Adult bees of one frame of a brood box.</source>
@@ -1079,59 +1095,59 @@
     </message>
     <message>
         <source>Adult bees, middle of April</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-avril</translation>
     </message>
     <message>
         <source>Adult bees, middle of August</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-août</translation>
     </message>
     <message>
         <source>Adult bees, middle of December</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-décembre</translation>
     </message>
     <message>
         <source>Adult bees, middle of February</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-février</translation>
     </message>
     <message>
         <source>Adult bees, middle of January</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-janvier</translation>
     </message>
     <message>
         <source>Adult bees, middle of July</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-juillet</translation>
     </message>
     <message>
         <source>Adult bees, middle of June</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-juin</translation>
     </message>
     <message>
         <source>Adult bees, middle of March</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-mars</translation>
     </message>
     <message>
         <source>Adult bees, middle of May</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-mai</translation>
     </message>
     <message>
         <source>Adult bees, middle of November</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-novembre</translation>
     </message>
     <message>
         <source>Adult bees, middle of October</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-octobre</translation>
     </message>
     <message>
         <source>Adult bees, middle of September</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles adultes, mi-septembre</translation>
     </message>
     <message>
         <source>After Calatayud &amp; Verdu 1993 and Martin 1998</source>
-        <translation type="unfinished"></translation>
+        <translation>D’après Calatayud &amp; Verdu 1993 et Martin 1998</translation>
     </message>
     <message>
         <source>Agency pages on satellite positioning</source>
-        <translation type="unfinished"></translation>
+        <translation>Pages d’organismes publics sur le positionnement par satellite</translation>
     </message>
     <message>
         <source>Agrees with counted washes of Aurell et al. 2025: a tenth a scoop.</source>
@@ -1167,11 +1183,11 @@
     </message>
     <message>
         <source>Aurell et al. 2024, J Insect Sci (data CC-BY-4.0)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aurell et al. 2024, J Insect Sci (données CC-BY-4.0)</translation>
     </message>
     <message>
         <source>Aurell et al. 2025, J Econ Entomol, doi 10.1093/jee/toaf126 (data CC-BY-4.0)</source>
-        <translation type="unfinished"></translation>
+        <translation>Aurell et al. 2025, J Econ Entomol, doi 10.1093/jee/toaf126 (données CC-BY-4.0)</translation>
     </message>
     <message>
         <source>Bavaria</source>
@@ -1215,7 +1231,7 @@
     </message>
     <message>
         <source>Bees in the scoop</source>
-        <translation type="unfinished"></translation>
+        <translation>Abeilles dans la mesure</translation>
     </message>
     <message>
         <source>Bees on a deep frame, average</source>
@@ -1255,11 +1271,11 @@
     </message>
     <message>
         <source>Berry et al. 2022</source>
-        <translation type="unfinished"></translation>
+        <translation>Berry et al. 2022</translation>
     </message>
     <message>
         <source>Between both ends lie 90 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre les deux bornes : 90 %.</translation>
     </message>
     <message>
         <source>Between figures from memory; a second rinse of your own replaces it.</source>
@@ -1267,11 +1283,11 @@
     </message>
     <message>
         <source>Bliss &amp; Fisher 1953, Biometrics 9:176-200</source>
-        <translation type="unfinished"></translation>
+        <translation>Bliss &amp; Fisher 1953, Biometrics 9:176-200</translation>
     </message>
     <message>
         <source>Boot et al. 1995; Calis et al. 1999</source>
-        <translation type="unfinished"></translation>
+        <translation>Boot et al. 1995; Calis et al. 1999</translation>
     </message>
     <message>
         <source>Brood break</source>
@@ -1279,7 +1295,7 @@
     </message>
     <message>
         <source>Burgett &amp; Burikam 1985, J Econ Entomol 78:1154-1156</source>
-        <translation type="unfinished"></translation>
+        <translation>Burgett &amp; Burikam 1985, J Econ Entomol 78:1154-1156</translation>
     </message>
     <message>
         <source>Burns easily: no lit smoker, no flame and no cigarette beside an open jar.</source>
@@ -1299,107 +1315,107 @@
     </message>
     <message>
         <source>CSS px</source>
-        <translation type="unfinished"></translation>
+        <translation>px CSS</translation>
     </message>
     <message>
         <source>Calderone &amp; Turcotte 1998, J Econ Entomol 91:851-863</source>
-        <translation type="unfinished"></translation>
+        <translation>Calderone &amp; Turcotte 1998, J Econ Entomol 91:851-863</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of April</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-avril</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of August</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-août</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of December</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-décembre</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of February</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-février</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of January</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-janvier</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of July</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-juillet</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of June</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-juin</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of March</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-mars</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of May</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-mai</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of November</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-novembre</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of October</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-octobre</translation>
     </message>
     <message>
         <source>Capped drone cells, middle of September</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules de mâles operculées, mi-septembre</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of April</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-avril</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of August</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-août</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of December</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-décembre</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of February</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-février</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of January</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-janvier</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of July</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-juillet</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of June</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-juin</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of March</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-mars</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of May</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-mai</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of November</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-novembre</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of October</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-octobre</translation>
     </message>
     <message>
         <source>Capped worker cells, middle of September</source>
-        <translation type="unfinished"></translation>
+        <translation>Cellules d’ouvrières operculées, mi-septembre</translation>
     </message>
     <message>
         <source>Caution</source>
@@ -1407,23 +1423,23 @@
     </message>
     <message>
         <source>Chance of being over above which a load is over a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilité de dépassement au-dessus de laquelle une charge est au-delà d’un seuil</translation>
     </message>
     <message>
         <source>Chance of being over from which a load is close to a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilité de dépassement à partir de laquelle une charge est près d’un seuil</translation>
     </message>
     <message>
         <source>Choice of the Halfcup project</source>
-        <translation type="unfinished"></translation>
+        <translation>Choix du projet Halfcup</translation>
     </message>
     <message>
         <source>Choice of the Halfcup project, usual figures of a northern temperate colony</source>
-        <translation type="unfinished"></translation>
+        <translation>Choix du projet Halfcup, valeurs habituelles d’une colonie de la zone tempérée nord</translation>
     </message>
     <message>
         <source>Choices in the arithmetic</source>
-        <translation type="unfinished"></translation>
+        <translation>Choix de calcul</translation>
     </message>
     <message>
         <source>Colonies died at</source>
@@ -1435,31 +1451,31 @@
     </message>
     <message>
         <source>Colours told apart by the colour-blind</source>
-        <translation type="unfinished"></translation>
+        <translation>Couleurs que les daltoniens distinguent</translation>
     </message>
     <message>
         <source>Contrast of #0072B2 on white</source>
-        <translation type="unfinished"></translation>
+        <translation>Contraste de #0072B2 sur blanc</translation>
     </message>
     <message>
         <source>Contrast of #595959 on white</source>
-        <translation type="unfinished"></translation>
+        <translation>Contraste de #595959 sur blanc</translation>
     </message>
     <message>
         <source>Contrast of #767676 on white</source>
-        <translation type="unfinished"></translation>
+        <translation>Contraste de #767676 sur blanc</translation>
     </message>
     <message>
         <source>Contrast of text, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Contraste du texte, au moins</translation>
     </message>
     <message>
         <source>Correction by untreated colonies, counts before and after</source>
-        <translation type="unfinished"></translation>
+        <translation>Correction par des colonies non traitées, comptages avant et après</translation>
     </message>
     <message>
         <source>Correction by untreated colonies, one count each</source>
-        <translation type="unfinished"></translation>
+        <translation>Correction par des colonies non traitées, un comptage chacune</translation>
     </message>
     <message>
         <source>Coumaphos</source>
@@ -1479,7 +1495,7 @@
     </message>
     <message>
         <source>Course of a German chamber of agriculture</source>
-        <translation type="unfinished"></translation>
+        <translation>Cours d’une chambre d’agriculture allemande</translation>
     </message>
     <message>
         <source>Covers 88 to 130 mg a bee by age and food.</source>
@@ -1487,7 +1503,7 @@
     </message>
     <message>
         <source>Currie &amp; Gatien 2006, Can Entomol 138:238-252</source>
-        <translation type="unfinished"></translation>
+        <translation>Currie &amp; Gatien 2006, Can Entomol 138:238-252</translation>
     </message>
     <message>
         <source>Daily highs at their best</source>
@@ -1499,31 +1515,31 @@
     </message>
     <message>
         <source>Days after the end of a treatment for a wash that judges it</source>
-        <translation type="unfinished"></translation>
+        <translation>Jours entre la fin d’un traitement et le lavage qui le juge</translation>
     </message>
     <message>
         <source>Days run before the start so that ages settle</source>
-        <translation type="unfinished"></translation>
+        <translation>Jours calculés avant le début pour que les âges se stabilisent</translation>
     </message>
     <message>
         <source>Days they may lie apart</source>
-        <translation type="unfinished"></translation>
+        <translation>Jours d’écart permis entre eux</translation>
     </message>
     <message>
         <source>Days to double at 0.021 per day</source>
-        <translation type="unfinished"></translation>
+        <translation>Jours pour doubler à 0,021 par jour</translation>
     </message>
     <message>
         <source>DeGrandi-Hoffman et al. 2016, Exp Appl Acarol</source>
-        <translation type="unfinished"></translation>
+        <translation>DeGrandi-Hoffman et al. 2016, Exp Appl Acarol</translation>
     </message>
     <message>
         <source>Delaplane &amp; Hood 1997, J Apic Res 36:125-132</source>
-        <translation type="unfinished"></translation>
+        <translation>Delaplane &amp; Hood 1997, J Apic Res 36:125-132</translation>
     </message>
     <message>
         <source>Delaplane &amp; Hood 1999, Apidologie 30:383-395</source>
-        <translation type="unfinished"></translation>
+        <translation>Delaplane &amp; Hood 1999, Apidologie 30:383-395</translation>
     </message>
     <message>
         <source>Derived in the field as 15 to 38 mites per 300 bees, counted by ether roll, which finds fewer than a wash.</source>
@@ -1531,19 +1547,19 @@
     </message>
     <message>
         <source>Deviation of a colony from the season's course</source>
-        <translation type="unfinished"></translation>
+        <translation>Écart d’une colonie au cours habituel de la saison</translation>
     </message>
     <message>
         <source>Did the treatment work</source>
-        <translation type="unfinished"></translation>
+        <translation>Efficacité du traitement</translation>
     </message>
     <message>
         <source>Dietemann et al. 2013 print 14.3, which is a slip.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dietemann et al. 2013 impriment 14,3 ; c’est une erreur.</translation>
     </message>
     <message>
         <source>Dietemann et al. 2013, J Apic Res 52(1), section 4.2.3.1.1, after Lee et al. 2010</source>
-        <translation type="unfinished"></translation>
+        <translation>Dietemann et al. 2013, J Apic Res 52(1), section 4.2.3.1.1, d’après Lee et al. 2010</translation>
     </message>
     <message>
         <source>Do not use the class used last again; where there is no class number, do not use the same substance again</source>
@@ -1563,11 +1579,11 @@
     </message>
     <message>
         <source>E69F00 56B4E9 009E73 F0E442 0072B2 D55E00 CC79A7 000000</source>
-        <translation type="unfinished"></translation>
+        <translation>E69F00 56B4E9 009E73 F0E442 0072B2 D55E00 CC79A7 000000</translation>
     </message>
     <message>
         <source>EMA/CVMP/EWP/459883/2008, quoted in Dietemann et al. 2013, section 4.5.4</source>
-        <translation type="unfinished"></translation>
+        <translation>EMA/CVMP/EWP/459883/2008, cité dans Dietemann et al. 2013, section 4.5.4</translation>
     </message>
     <message>
         <source>Eats skin and eyes, its vapour hurts the lungs: acid-proof gloves, goggles, respirator by label.</source>
@@ -1587,55 +1603,55 @@
     </message>
     <message>
         <source>Exact Poisson 95 % limits of 25</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites exactes de Poisson à 95 % pour 25</translation>
     </message>
     <message>
         <source>Exact Poisson 95 % limits of 5</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites exactes de Poisson à 95 % pour 5</translation>
     </message>
     <message>
         <source>Exact Poisson 95 % limits of 9</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites exactes de Poisson à 95 % pour 9</translation>
     </message>
     <message>
         <source>Exact Poisson 95 % upper limit of 0</source>
-        <translation type="unfinished"></translation>
+        <translation>Limite supérieure exacte de Poisson à 95 % pour 0</translation>
     </message>
     <message>
         <source>Exact Poisson 99 % limits of 25</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites exactes de Poisson à 99 % pour 25</translation>
     </message>
     <message>
         <source>Example: 50 living untreated, 2 treated</source>
-        <translation type="unfinished"></translation>
+        <translation>Exemple : 50 vivants sans traitement, 2 avec</translation>
     </message>
     <message>
         <source>Example: treated 30 then 6, untreated 28 then 26</source>
-        <translation type="unfinished"></translation>
+        <translation>Exemple : traitées 30 puis 6, non traitées 28 puis 26</translation>
     </message>
     <message>
         <source>Example: treated 50 then 5, untreated 40 then 60</source>
-        <translation type="unfinished"></translation>
+        <translation>Exemple : traitées 50 puis 5, non traitées 40 puis 60</translation>
     </message>
     <message>
         <source>Far worse under trees than the phone reports: its accuracy is kept with every position.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sous les arbres, bien pire que le téléphone ne l’annonce : sa précision est gardée avec chaque position.</translation>
     </message>
     <message>
         <source>Fast growth in the season's picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Croissance rapide dans la courbe de la saison</translation>
     </message>
     <message>
         <source>Fewer bees than this may leave the answer open</source>
-        <translation type="unfinished"></translation>
+        <translation>Avec moins d’abeilles, la réponse peut rester ouverte</translation>
     </message>
     <message>
         <source>Fewer bees than this say little</source>
-        <translation type="unfinished"></translation>
+        <translation>Moins d’abeilles disent peu de chose</translation>
     </message>
     <message>
         <source>Fewer mites than this before a treatment say little about what it did</source>
-        <translation type="unfinished"></translation>
+        <translation>Moins de varroas avant un traitement disent peu de chose de son effet</translation>
     </message>
     <message>
         <source>Fewest bees in the colony</source>
@@ -1651,7 +1667,7 @@
     </message>
     <message>
         <source>Fitted to near-replicate washes of 65 colonies: 6.9. Extra spread of 38 % of the load.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajusté sur des lavages quasi répétés de 65 colonies : 6,9. Dispersion supplémentaire de 38 % de la charge.</translation>
     </message>
     <message>
         <source>Five mites in a half cup of 300 bees, rounded.</source>
@@ -1663,7 +1679,7 @@
     </message>
     <message>
         <source>Follows from the definition of the US gallon (231 cubic inches, 3785.411784 ml): one half of a sixteenth</source>
-        <translation type="unfinished"></translation>
+        <translation>Découle de la définition du gallon américain (231 pouces cubes, 3785,411784 ml) : la moitié d’un seizième</translation>
     </message>
     <message>
         <source>For a young colony, over 5 a day already means treat.</source>
@@ -1679,7 +1695,7 @@
     </message>
     <message>
         <source>Formula of WCAG 2.2</source>
-        <translation type="unfinished"></translation>
+        <translation>Formule de WCAG 2.2</translation>
     </message>
     <message>
         <source>Four weeks and more.</source>
@@ -1687,7 +1703,7 @@
     </message>
     <message>
         <source>Fries, Camazine &amp; Sneyd 1994; Martin 1998</source>
-        <translation type="unfinished"></translation>
+        <translation>Fries, Camazine &amp; Sneyd 1994; Martin 1998</translation>
     </message>
     <message>
         <source>From 0.25 to 3 per 100 after winter and spring treatments, Florida</source>
@@ -1703,23 +1719,23 @@
     </message>
     <message>
         <source>Front Ecol Evol 2023, 11:1102457</source>
-        <translation type="unfinished"></translation>
+        <translation>Front Ecol Evol 2023, 11:1102457</translation>
     </message>
     <message>
         <source>Garwood 1936, Biometrika 28:437-442</source>
-        <translation type="unfinished"></translation>
+        <translation>Garwood 1936, Biometrika 28:437-442</translation>
     </message>
     <message>
         <source>General chemistry; decides which share of mites counts as effective</source>
-        <translation type="unfinished"></translation>
+        <translation>Chimie générale ; décide de la part de varroas tués qui compte comme efficace</translation>
     </message>
     <message>
         <source>General usage</source>
-        <translation type="unfinished"></translation>
+        <translation>Usage général</translation>
     </message>
     <message>
         <source>German wash scale; course of a german chamber of agriculture</source>
-        <translation type="unfinished"></translation>
+        <translation>Balance de lavage allemande ; cours d’une chambre d’agriculture allemande</translation>
     </message>
     <message>
         <source>Germany, July: below this no acute risk, above it watch</source>
@@ -1735,11 +1751,11 @@
     </message>
     <message>
         <source>Gregorc &amp; Planinc 2001, Apidologie 32:333-340</source>
-        <translation type="unfinished"></translation>
+        <translation>Gregorc &amp; Planinc 2001, Apidologie 32:333-340</translation>
     </message>
     <message>
         <source>Growth of the load without brood</source>
-        <translation type="unfinished"></translation>
+        <translation>Croissance de la charge sans couvain</translation>
     </message>
     <message>
         <source>Growth with brood</source>
@@ -1747,15 +1763,15 @@
     </message>
     <message>
         <source>Guidance of the province of Alberta</source>
-        <translation type="unfinished"></translation>
+        <translation>Recommandation de la province de l’Alberta</translation>
     </message>
     <message>
         <source>Guidance of the province of Ontario</source>
-        <translation type="unfinished"></translation>
+        <translation>Recommandation de la province de l’Ontario</translation>
     </message>
     <message>
         <source>Guidance quoted in a second source</source>
-        <translation type="unfinished"></translation>
+        <translation>Recommandation citée par une seconde source</translation>
     </message>
     <message>
         <source>Half a US cup</source>
@@ -1763,7 +1779,7 @@
     </message>
     <message>
         <source>Half a year</source>
-        <translation type="unfinished"></translation>
+        <translation>Une demi-année</translation>
     </message>
     <message>
         <source>Half to double. Colonies differ more than that when they collapse or throw out brood.</source>
@@ -1771,7 +1787,7 @@
     </message>
     <message>
         <source>Hands, eyes and files</source>
-        <translation type="unfinished"></translation>
+        <translation>Mains, yeux et fichiers</translation>
     </message>
     <message>
         <source>Hazards</source>
@@ -1779,15 +1795,15 @@
     </message>
     <message>
         <source>Hazards to people</source>
-        <translation type="unfinished"></translation>
+        <translation>Dangers pour les personnes</translation>
     </message>
     <message>
         <source>Henderson &amp; Tilton 1955, J Econ Entomol 48:157</source>
-        <translation type="unfinished"></translation>
+        <translation>Henderson &amp; Tilton 1955, J Econ Entomol 48:157</translation>
     </message>
     <message>
         <source>Hohenheim apiculture</source>
-        <translation type="unfinished"></translation>
+        <translation>Apiculture de Hohenheim</translation>
     </message>
     <message>
         <source>Hop beta acids</source>
@@ -1795,7 +1811,7 @@
     </message>
     <message>
         <source>How far an outlook is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Durée de la projection affichée</translation>
     </message>
     <message>
         <source>How far measures go</source>
@@ -1807,11 +1823,11 @@
     </message>
     <message>
         <source>How fast mites grow, and where they are</source>
-        <translation type="unfinished"></translation>
+        <translation>À quelle vitesse les varroas croissent, et où ils sont</translation>
     </message>
     <message>
         <source>How much jars of one colony differ (gamma shape)</source>
-        <translation type="unfinished"></translation>
+        <translation>De combien diffèrent les bocaux d’une colonie (forme gamma)</translation>
     </message>
     <message>
         <source>How much resistance weighs</source>
@@ -1831,11 +1847,11 @@
     </message>
     <message>
         <source>IRAC mode of action classification</source>
-        <translation type="unfinished"></translation>
+        <translation>Classification IRAC des modes d’action</translation>
     </message>
     <message>
         <source>In the published ratio to the worker rate</source>
-        <translation type="unfinished"></translation>
+        <translation>Dans le rapport publié au taux des ouvrières</translation>
     </message>
     <message>
         <source>In two rounds.</source>
@@ -1863,7 +1879,7 @@
     </message>
     <message>
         <source>Key for a hand in mittens, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Touche pour une main en moufle, au moins</translation>
     </message>
     <message>
         <source>Kills under cappings</source>
@@ -1875,27 +1891,27 @@
     </message>
     <message>
         <source>Kulhanek et al. 2021, PLoS ONE 16:e0245490; also Front Ecol Evol 2023, 11:1102457</source>
-        <translation type="unfinished"></translation>
+        <translation>Kulhanek et al. 2021, PLoS ONE 16:e0245490 ; aussi Front Ecol Evol 2023, 11:1102457</translation>
     </message>
     <message>
         <source>Label of one product</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquette d’un seul produit</translation>
     </message>
     <message>
         <source>Least spread between jars</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispersion minimale entre bocaux</translation>
     </message>
     <message>
         <source>Least squared spread between colonies</source>
-        <translation type="unfinished"></translation>
+        <translation>Carré minimal de la dispersion entre colonies</translation>
     </message>
     <message>
         <source>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050</source>
-        <translation type="unfinished"></translation>
+        <translation>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050</translation>
     </message>
     <message>
         <source>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050; the upper figure is from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>Lee, Moon, Burkness, Hutchison &amp; Spivak 2010, J Econ Entomol 103:1039-1050 ; la valeur haute est de mémoire</translation>
     </message>
     <message>
         <source>Left too long, the frame breeds mites instead of taking them out.</source>
@@ -1907,27 +1923,27 @@
     </message>
     <message>
         <source>Light in direct sun</source>
-        <translation type="unfinished"></translation>
+        <translation>Lumière en plein soleil</translation>
     </message>
     <message>
         <source>Lighting tables</source>
-        <translation type="unfinished"></translation>
+        <translation>Tables d’éclairement</translation>
     </message>
     <message>
         <source>Lines a load is held against</source>
-        <translation type="unfinished"></translation>
+        <translation>Seuils auxquels une charge est comparée</translation>
     </message>
     <message>
         <source>Lines for boards and drone brood</source>
-        <translation type="unfinished"></translation>
+        <translation>Seuils pour langes et couvain de mâles</translation>
     </message>
     <message>
         <source>Lines of a calendar file fold at</source>
-        <translation type="unfinished"></translation>
+        <translation>Les lignes d’un fichier d’agenda sont coupées à</translation>
     </message>
     <message>
         <source>Load at which the season's picture ends, the colony likely failing</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge où s’arrête la courbe de la saison, la colonie étant sans doute en train de s’effondrer</translation>
     </message>
     <message>
         <source>Load in the brood nest against the honey area</source>
@@ -1939,15 +1955,15 @@
     </message>
     <message>
         <source>Lower end of the range shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Borne basse de la fourchette affichée</translation>
     </message>
     <message>
         <source>MIL-STD-1472E</source>
-        <translation type="unfinished"></translation>
+        <translation>MIL-STD-1472E</translation>
     </message>
     <message>
         <source>Macedo, Wu &amp; Ellis 2002, J Apic Res 41:3-7</source>
-        <translation type="unfinished"></translation>
+        <translation>Macedo, Wu &amp; Ellis 2002, J Apic Res 41:3-7</translation>
     </message>
     <message>
         <source>Manitoba</source>
@@ -1963,11 +1979,11 @@
     </message>
     <message>
         <source>Martin 1998; scale computed</source>
-        <translation type="unfinished"></translation>
+        <translation>Martin 1998 ; échelle calculée</translation>
     </message>
     <message>
         <source>Measures without a substance</source>
-        <translation type="unfinished"></translation>
+        <translation>Interventions sans substance</translation>
     </message>
     <message>
         <source>Mesh the mites are shaken through</source>
@@ -1979,7 +1995,7 @@
     </message>
     <message>
         <source>Mississippi State University Extension</source>
-        <translation type="unfinished"></translation>
+        <translation>Mississippi State University Extension</translation>
     </message>
     <message>
         <source>Mississippi, February</source>
@@ -1987,7 +2003,7 @@
     </message>
     <message>
         <source>Mitchell 1970, Am Bee J 110</source>
-        <translation type="unfinished"></translation>
+        <translation>Mitchell 1970, Am Bee J 110</translation>
     </message>
     <message>
         <source>Mites breed in drone cells far more often than in worker cells; capped drone brood taken out takes its mites along.</source>
@@ -2007,19 +2023,19 @@
     </message>
     <message>
         <source>Mites entering drone cells, published rate</source>
-        <translation type="unfinished"></translation>
+        <translation>Varroas entrant dans les cellules de mâles, taux publié</translation>
     </message>
     <message>
         <source>Mites entering drone cells, used</source>
-        <translation type="unfinished"></translation>
+        <translation>Varroas entrant dans les cellules de mâles, taux utilisé</translation>
     </message>
     <message>
         <source>Mites entering worker cells, published rate</source>
-        <translation type="unfinished"></translation>
+        <translation>Varroas entrant dans les cellules d’ouvrières, taux publié</translation>
     </message>
     <message>
         <source>Mites entering worker cells, used</source>
-        <translation type="unfinished"></translation>
+        <translation>Varroas entrant dans les cellules d’ouvrières, taux utilisé</translation>
     </message>
     <message>
         <source>Mites in the colony from natural fall, March, April, September, October</source>
@@ -2043,15 +2059,15 @@
     </message>
     <message>
         <source>Mites leaving a drone cell for one that entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Varroas sortant d’une cellule de mâle pour un varroa entré</translation>
     </message>
     <message>
         <source>Mites leaving a worker cell for one that entered</source>
-        <translation type="unfinished"></translation>
+        <translation>Varroas sortant d’une cellule d’ouvrière pour un varroa entré</translation>
     </message>
     <message>
         <source>Mites lose 0.002 and bees 0.003 to 0.005 a day (from memory).</source>
-        <translation type="unfinished"></translation>
+        <translation>Les varroas perdent 0,002 et les abeilles 0,003 à 0,005 par jour (de mémoire).</translation>
     </message>
     <message>
         <source>Mites low by, northern temperate zone</source>
@@ -2063,7 +2079,7 @@
     </message>
     <message>
         <source>Mites on the bees that a count finds</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce qu’un comptage trouve des varroas sur les abeilles</translation>
     </message>
     <message>
         <source>Mites that fall off drop out of the hive, and the fall can be counted on a board beneath.</source>
@@ -2079,11 +2095,11 @@
     </message>
     <message>
         <source>National Bee Unit, United Kingdom after Martin 1998; limits: Branco, Kidd &amp; Pickard 2006, Apidologie 37:452-461</source>
-        <translation type="unfinished"></translation>
+        <translation>National Bee Unit, Royaume-Uni, d’après Martin 1998 ; limites : Branco, Kidd &amp; Pickard 2006, Apidologie 37:452-461</translation>
     </message>
     <message>
         <source>National Bee Unit, United Kingdom, after Martin 1998</source>
-        <translation type="unfinished"></translation>
+        <translation>National Bee Unit, Royaume-Uni, d’après Martin 1998</translation>
     </message>
     <message>
         <source>Netherlands</source>
@@ -2095,7 +2111,7 @@
     </message>
     <message>
         <source>Newcombe 1998, Stat Med 17:857-872</source>
-        <translation type="unfinished"></translation>
+        <translation>Newcombe 1998, Stat Med 17:857-872</translation>
     </message>
     <message>
         <source>Nine mites in a half cup of 300 bees. It has no correction for mites a wash misses.</source>
@@ -2119,7 +2135,7 @@
     </message>
     <message>
         <source>No mite on 50 bees still leaves 9 % chance of more than 3 per 100.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zéro varroa sur 50 abeilles laisse encore une probabilité de 9 % d’en avoir plus de 3 pour 100.</translation>
     </message>
     <message>
         <source>Not less than a minute.</source>
@@ -2127,19 +2143,19 @@
     </message>
     <message>
         <source>Nothing found in 100 bees at a true 1 per 100</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien trouvé sur 100 abeilles, avec en réalité 1 pour 100</translation>
     </message>
     <message>
         <source>Nothing found in 300 bees at a true 1 per 100</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien trouvé sur 300 abeilles, avec en réalité 1 pour 100</translation>
     </message>
     <message>
         <source>Of three tried, the one whose ranges held best for colonies growing 0 to 0.04 per day.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des trois essayées, celle dont les fourchettes tenaient le mieux pour des colonies où la charge croît de 0 à 0,04 par jour.</translation>
     </message>
     <message>
         <source>Okabe &amp; Ito, color universal design</source>
-        <translation type="unfinished"></translation>
+        <translation>Okabe &amp; Ito, color universal design</translation>
     </message>
     <message>
         <source>Once, while there is no brood.</source>
@@ -2147,7 +2163,7 @@
     </message>
     <message>
         <source>One brood cycle of the mites under cappings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un cycle de couvain des varroas sous opercules.</translation>
     </message>
     <message>
         <source>One sample of 300 bees in each, however many stand there.</source>
@@ -2175,11 +2191,11 @@
     </message>
     <message>
         <source>Order in GeoJSON</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordre dans GeoJSON</translation>
     </message>
     <message>
         <source>Ostiguy &amp; Sammataro 2000, Apidologie 31</source>
-        <translation type="unfinished"></translation>
+        <translation>Ostiguy &amp; Sammataro 2000, Apidologie 31</translation>
     </message>
     <message>
         <source>Over 90 %.</source>
@@ -2187,7 +2203,7 @@
     </message>
     <message>
         <source>Own choice: widespread resistance makes it a choice with care, patchy resistance is said</source>
-        <translation type="unfinished"></translation>
+        <translation>Choix propre à l’appli : une résistance répandue en fait un choix avec précaution, une résistance inégale est signalée</translation>
     </message>
     <message>
         <source>Oxalic acid</source>
@@ -2203,11 +2219,11 @@
     </message>
     <message>
         <source>Posada-Florez et al. 2022, Insects</source>
-        <translation type="unfinished"></translation>
+        <translation>Posada-Florez et al. 2022, Insects</translation>
     </message>
     <message>
         <source>Position of a phone in the open, 95 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Position d’un téléphone à ciel ouvert, 95 %</translation>
     </message>
     <message>
         <source>Powdered sugar for a roll</source>
@@ -2219,27 +2235,27 @@
     </message>
     <message>
         <source>Product labels</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquettes de produits</translation>
     </message>
     <message>
         <source>Product labels and reviews, not read again</source>
-        <translation type="unfinished"></translation>
+        <translation>Étiquettes de produits et articles de synthèse, non relus</translation>
     </message>
     <message>
         <source>Published statistics the program is tested against</source>
-        <translation type="unfinished"></translation>
+        <translation>Statistiques publiées qui servent à vérifier le programme</translation>
     </message>
     <message>
         <source>Published; source to be found again</source>
-        <translation type="unfinished"></translation>
+        <translation>Publié ; source à retrouver</translation>
     </message>
     <message>
         <source>Puts 17 % of the mites on the bees of 47 September colonies where 29 % were seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Place 17 % des varroas sur les abeilles de 47 colonies de septembre, où l’on en a vu 29 %.</translation>
     </message>
     <message>
         <source>Puts 30 % of the mites on the bees there; 29 % were seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Y place 30 % des varroas sur les abeilles ; on en a vu 29 %.</translation>
     </message>
     <message>
         <source>Queens lost above</source>
@@ -2247,15 +2263,15 @@
     </message>
     <message>
         <source>RFC 5545</source>
-        <translation type="unfinished"></translation>
+        <translation>RFC 5545</translation>
     </message>
     <message>
         <source>RFC 7946</source>
-        <translation type="unfinished"></translation>
+        <translation>RFC 7946</translation>
     </message>
     <message>
         <source>Ratio to drone cells from memory; scale set so that all mites grow 0.021 per day from May to August.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rapport aux cellules de mâles de mémoire ; échelle réglée pour que l’ensemble des varroas croisse de 0,021 par jour de mai à août.</translation>
     </message>
     <message>
         <source>Reaches mites on adult bees only.</source>
@@ -2267,11 +2283,11 @@
     </message>
     <message>
         <source>Records the law asks for</source>
-        <translation type="unfinished"></translation>
+        <translation>Ce que la loi demande de noter</translation>
     </message>
     <message>
         <source>Red mites on apple leaves, mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Acariens rouges sur feuilles de pommier, moyenne</translation>
     </message>
     <message>
         <source>Registration</source>
@@ -2279,7 +2295,7 @@
     </message>
     <message>
         <source>Regulation (EU) 2019/6, Article 108</source>
-        <translation type="unfinished"></translation>
+        <translation>Règlement (UE) 2019/6, article 108</translation>
     </message>
     <message>
         <source>Requeening with hygienic stock</source>
@@ -2295,11 +2311,11 @@
     </message>
     <message>
         <source>Reviews, not read again</source>
-        <translation type="unfinished"></translation>
+        <translation>Articles de synthèse, non relus</translation>
     </message>
     <message>
         <source>Rinkevich 2020, PLoS ONE</source>
-        <translation type="unfinished"></translation>
+        <translation>Rinkevich 2020, PLoS ONE</translation>
     </message>
     <message>
         <source>Rotation</source>
@@ -2307,15 +2323,15 @@
     </message>
     <message>
         <source>Sabahi et al. 2017, Apidologie</source>
-        <translation type="unfinished"></translation>
+        <translation>Sabahi et al. 2017, Apidologie</translation>
     </message>
     <message>
         <source>Safety data sheets, not read again</source>
-        <translation type="unfinished"></translation>
+        <translation>Fiches de données de sécurité, non relues</translation>
     </message>
     <message>
         <source>Same class as tau-fluvalinate (IRAC 3A)</source>
-        <translation type="unfinished"></translation>
+        <translation>Même classe que le tau-fluvalinate (IRAC 3A)</translation>
     </message>
     <message>
         <source>Same class as tau-fluvalinate, to which resistance is widespread.</source>
@@ -2327,15 +2343,15 @@
     </message>
     <message>
         <source>Set against the September colonies of Aurell et al. 2024, J Insect Sci (data CC-BY-4.0)</source>
-        <translation type="unfinished"></translation>
+        <translation>Calé sur les colonies de septembre d’Aurell et al. 2024, J Insect Sci (données CC-BY-4.0)</translation>
     </message>
     <message>
         <source>Set so that all mites grow 0.011 per day from May to August</source>
-        <translation type="unfinished"></translation>
+        <translation>Réglé pour que l’ensemble des varroas croisse de 0,011 par jour de mai à août</translation>
     </message>
     <message>
         <source>Set so that all mites grow 0.031 per day from May to August</source>
-        <translation type="unfinished"></translation>
+        <translation>Réglé pour que l’ensemble des varroas croisse de 0,031 par jour de mai à août</translation>
     </message>
     <message>
         <source>Seven days was read on a label; the longer ones are from memory. Differs by product.</source>
@@ -2371,15 +2387,15 @@
     </message>
     <message>
         <source>Share to be killed, other substances</source>
-        <translation type="unfinished"></translation>
+        <translation>Part de varroas à tuer, autres substances</translation>
     </message>
     <message>
         <source>Share to be killed, synthetic substances</source>
-        <translation type="unfinished"></translation>
+        <translation>Part de varroas à tuer, substances synthétiques</translation>
     </message>
     <message>
         <source>Slow growth in the season's picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Croissance lente dans la courbe de la saison</translation>
     </message>
     <message>
         <source>South-east of the United States</source>
@@ -2399,15 +2415,15 @@
     </message>
     <message>
         <source>Spread between colonies of a yard, for chances and sample sizes</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispersion entre colonies d’un rucher, pour probabilités et nombre de prélèvements</translation>
     </message>
     <message>
         <source>Spread between colonies of a yard, for the yard's mean</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispersion entre colonies d’un rucher, pour la moyenne du rucher</translation>
     </message>
     <message>
         <source>Spread between jars before any duplicate jars</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispersion entre bocaux avant tout second bocal</translation>
     </message>
     <message>
         <source>Spread from scoop to scoop of one hand</source>
@@ -2415,11 +2431,11 @@
     </message>
     <message>
         <source>Spread of growth between colonies</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispersion de la croissance entre colonies</translation>
     </message>
     <message>
         <source>Spread of one colony's growth about its yard's</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispersion de la croissance d’une colonie autour de celle de son rucher</translation>
     </message>
     <message>
         <source>Spread of one scoop before you counted any</source>
@@ -2431,7 +2447,7 @@
     </message>
     <message>
         <source>Spread of yards' growth about the usual one</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispersion de la croissance des ruchers autour de l’habituelle</translation>
     </message>
     <message>
         <source>Square root of 0.0048; does not shrink with more washes.</source>
@@ -2471,7 +2487,7 @@
     </message>
     <message>
         <source>Swiss guidance, quoted in a second source</source>
-        <translation type="unfinished"></translation>
+        <translation>Recommandation suisse, citée par une seconde source</translation>
     </message>
     <message>
         <source>Switzerland, June: emergency treatment</source>
@@ -2479,7 +2495,7 @@
     </message>
     <message>
         <source>Taking the sample</source>
-        <translation type="unfinished"></translation>
+        <translation>Faire le prélèvement</translation>
     </message>
     <message>
         <source>Tau-fluvalinate</source>
@@ -2491,7 +2507,7 @@
     </message>
     <message>
         <source>Textbooks</source>
-        <translation type="unfinished"></translation>
+        <translation>Ouvrages de référence</translation>
     </message>
     <message>
         <source>The authors ask each keeper to check it with bees of their own.</source>
@@ -2535,19 +2551,19 @@
     </message>
     <message>
         <source>The same, k by moments</source>
-        <translation type="unfinished"></translation>
+        <translation>De même, k par les moments</translation>
     </message>
     <message>
         <source>The same, negative binomial k by maximum likelihood</source>
-        <translation type="unfinished"></translation>
+        <translation>De même, k de la binomiale négative par maximum de vraisemblance</translation>
     </message>
     <message>
         <source>The same, to do research</source>
-        <translation type="unfinished"></translation>
+        <translation>De même, pour la recherche</translation>
     </message>
     <message>
         <source>The same, variance</source>
-        <translation type="unfinished"></translation>
+        <translation>De même, variance</translation>
     </message>
     <message>
         <source>The same: its spread</source>
@@ -2571,7 +2587,7 @@
     </message>
     <message>
         <source>The turn date</source>
-        <translation type="unfinished"></translation>
+        <translation>La date charnière</translation>
     </message>
     <message>
         <source>Three washes against five</source>
@@ -2595,7 +2611,7 @@
     </message>
     <message>
         <source>Touch target, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Cible tactile, au moins</translation>
     </message>
     <message>
         <source>Two other agencies' figures give 338 to 400; count a few scoops of your own.</source>
@@ -2611,7 +2627,7 @@
     </message>
     <message>
         <source>USDA-ARS guidance, quoted by a beekeepers' association</source>
-        <translation type="unfinished"></translation>
+        <translation>Recommandation de l’USDA-ARS, citée par une association d’apiculteurs</translation>
     </message>
     <message>
         <source>United Kingdom, August</source>
@@ -2655,7 +2671,7 @@
     </message>
     <message>
         <source>University of Minnesota, poster 155</source>
-        <translation type="unfinished"></translation>
+        <translation>University of Minnesota, affiche 155</translation>
     </message>
     <message>
         <source>Untreated colonies in Alabama, March to July</source>
@@ -2663,27 +2679,27 @@
     </message>
     <message>
         <source>Upper end of the range shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Borne haute de la fourchette affichée</translation>
     </message>
     <message>
         <source>Upper over lower end above which it is left open</source>
-        <translation type="unfinished"></translation>
+        <translation>Rapport de la borne haute à la borne basse au-dessus duquel elle reste ouverte</translation>
     </message>
     <message>
         <source>WCAG 2.2, success criterion 1.4.6</source>
-        <translation type="unfinished"></translation>
+        <translation>WCAG 2.2, critère de succès 1.4.6</translation>
     </message>
     <message>
         <source>WCAG 2.2, success criterion 2.5.5</source>
-        <translation type="unfinished"></translation>
+        <translation>WCAG 2.2, critère de succès 2.5.5</translation>
     </message>
     <message>
         <source>WOAH, draft on registration of apiaries, quoted</source>
-        <translation type="unfinished"></translation>
+        <translation>OMSA, projet de texte sur l’enregistrement des ruchers, cité</translation>
     </message>
     <message>
         <source>Wanted precision of a yard's mean, to manage bees</source>
-        <translation type="unfinished"></translation>
+        <translation>Précision voulue pour la moyenne d’un rucher, pour la conduite des colonies</translation>
     </message>
     <message>
         <source>Wash after the end of a treatment</source>
@@ -2691,7 +2707,7 @@
     </message>
     <message>
         <source>Washes that make a chance informed by the yard worth showing</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavages à partir desquels montrer une probabilité qui tient compte du rucher</translation>
     </message>
     <message>
         <source>Water in a shaker, one minute, fewer than 250 bees</source>
@@ -2723,7 +2739,7 @@
     </message>
     <message>
         <source>Weight of the book's spread where colonies show their own</source>
-        <translation type="unfinished"></translation>
+        <translation>Poids de la dispersion du manuel quand les colonies montrent la leur</translation>
     </message>
     <message>
         <source>What a second rinse adds</source>
@@ -2731,7 +2747,7 @@
     </message>
     <message>
         <source>What beekeepers do; no published source</source>
-        <translation type="unfinished"></translation>
+        <translation>Pratique des apiculteurs ; pas de source publiée</translation>
     </message>
     <message>
         <source>What it does</source>
@@ -2747,7 +2763,7 @@
     </message>
     <message>
         <source>Wider; picked because its ranges held the truth more often in simulated yards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plus large ; choisie parce que ses fourchettes contenaient plus souvent la vraie valeur dans des ruchers simulés.</translation>
     </message>
     <message>
         <source>Widespread.</source>
@@ -2755,19 +2771,19 @@
     </message>
     <message>
         <source>Wilson 95 % limits of 0 in 20</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites de Wilson à 95 % pour 0 sur 20</translation>
     </message>
     <message>
         <source>Wilson 95 % limits of 1 in 29</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites de Wilson à 95 % pour 1 sur 29</translation>
     </message>
     <message>
         <source>Wilson 95 % limits of 15 in 148</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites de Wilson à 95 % pour 15 sur 148</translation>
     </message>
     <message>
         <source>Wilson 95 % limits of 81 in 263</source>
-        <translation type="unfinished"></translation>
+        <translation>Limites de Wilson à 95 % pour 81 sur 263</translation>
     </message>
     <message>
         <source>Winter screen wash and soapy water are used as well; that is common practice without a source.</source>
@@ -2787,7 +2803,7 @@
     </message>
     <message>
         <source>Wording of extension services</source>
-        <translation type="unfinished"></translation>
+        <translation>Formulation des services de vulgarisation agricole</translation>
     </message>
     <message>
         <source>Worker brood under its capping</source>
@@ -2799,11 +2815,11 @@
     </message>
     <message>
         <source>Wrong verdicts accepted by the stop-early rule, either way</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdicts faux acceptés par la règle d’arrêt anticipé, dans chaque sens</translation>
     </message>
     <message>
         <source>Yours to change.</source>
-        <translation type="unfinished"></translation>
+        <translation>À vous de la modifier.</translation>
     </message>
     <message>
         <source>amitraz</source>
@@ -2827,11 +2843,11 @@
     </message>
     <message>
         <source>cells</source>
-        <translation type="unfinished"></translation>
+        <translation>cellules</translation>
     </message>
     <message>
         <source>chance</source>
-        <translation type="unfinished"></translation>
+        <translation>probabilité</translation>
     </message>
     <message>
         <source>colonies</source>
@@ -2855,7 +2871,7 @@
     </message>
     <message>
         <source>count</source>
-        <translation type="unfinished"></translation>
+        <translation>compte</translation>
     </message>
     <message>
         <source>day of the year</source>
@@ -2887,7 +2903,7 @@
     </message>
     <message>
         <source>g</source>
-        <translation type="unfinished"></translation>
+        <translation>g</translation>
     </message>
     <message>
         <source>hop beta acids</source>
@@ -2903,19 +2919,19 @@
     </message>
     <message>
         <source>ln 2 / 0.021</source>
-        <translation type="unfinished"></translation>
+        <translation>ln 2 / 0,021</translation>
     </message>
     <message>
         <source>longitude first</source>
-        <translation type="unfinished"></translation>
+        <translation>longitude d’abord</translation>
     </message>
     <message>
         <source>lx</source>
-        <translation type="unfinished"></translation>
+        <translation>lx</translation>
     </message>
     <message>
         <source>m</source>
-        <translation type="unfinished"></translation>
+        <translation>m</translation>
     </message>
     <message>
         <source>mg</source>
@@ -2927,7 +2943,7 @@
     </message>
     <message>
         <source>mites</source>
-        <translation type="unfinished"></translation>
+        <translation>varroas</translation>
     </message>
     <message>
         <source>mites a day</source>
@@ -2935,11 +2951,11 @@
     </message>
     <message>
         <source>mites a leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>acariens par feuille</translation>
     </message>
     <message>
         <source>mites a leaf, squared</source>
-        <translation type="unfinished"></translation>
+        <translation>acariens par feuille, au carré</translation>
     </message>
     <message>
         <source>mites in the colony for one a day on the board</source>
@@ -2955,7 +2971,7 @@
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>months</source>
@@ -2979,7 +2995,7 @@
     </message>
     <message>
         <source>octets</source>
-        <translation type="unfinished"></translation>
+        <translation>octets</translation>
     </message>
     <message>
         <source>of all mites</source>
@@ -3003,11 +3019,11 @@
     </message>
     <message>
         <source>of the squared load</source>
-        <translation type="unfinished"></translation>
+        <translation>du carré de la charge</translation>
     </message>
     <message>
         <source>of the squared mean</source>
-        <translation type="unfinished"></translation>
+        <translation>du carré de la moyenne</translation>
     </message>
     <message>
         <source>of what a wash finds</source>
@@ -3027,7 +3043,7 @@
     </message>
     <message>
         <source>per cell capped a day and gram of bees</source>
-        <translation type="unfinished"></translation>
+        <translation>pour une cellule operculée par jour et par gramme d’abeilles</translation>
     </message>
     <message>
         <source>per day</source>
@@ -3039,7 +3055,7 @@
     </message>
     <message>
         <source>probability</source>
-        <translation type="unfinished"></translation>
+        <translation>probabilité</translation>
     </message>
     <message>
         <source>proof of purchase</source>
@@ -3047,7 +3063,7 @@
     </message>
     <message>
         <source>proportion</source>
-        <translation type="unfinished"></translation>
+        <translation>proportion</translation>
     </message>
     <message>
         <source>quantity</source>
@@ -3067,11 +3083,11 @@
     </message>
     <message>
         <source>shape</source>
-        <translation type="unfinished"></translation>
+        <translation>forme</translation>
     </message>
     <message>
         <source>standard error over mean</source>
-        <translation type="unfinished"></translation>
+        <translation>erreur type sur moyenne</translation>
     </message>
     <message>
         <source>supplier's name and address</source>
@@ -3099,11 +3115,11 @@
     </message>
     <message>
         <source>times the usual</source>
-        <translation type="unfinished"></translation>
+        <translation>fois l’habituelle</translation>
     </message>
     <message>
         <source>to 1</source>
-        <translation type="unfinished"></translation>
+        <translation>pour 1</translation>
     </message>
     <message>
         <source>treated in August, colonies were better in December than treated in June or October</source>
@@ -3115,11 +3131,11 @@
     </message>
     <message>
         <source>van Dooremalen et al. 2012, PLoS ONE 7:e36285</source>
-        <translation type="unfinished"></translation>
+        <translation>van Dooremalen et al. 2012, PLoS ONE 7:e36285</translation>
     </message>
     <message>
         <source>washes</source>
-        <translation type="unfinished"></translation>
+        <translation>lavages</translation>
     </message>
     <message>
         <source>with care</source>
@@ -3131,7 +3147,7 @@
     </message>
     <message>
         <source>words</source>
-        <translation type="unfinished"></translation>
+        <translation>mots</translation>
     </message>
     <message>
         <source>years</source>
@@ -3436,6 +3452,164 @@
     <message>
         <source>written down with today's date</source>
         <translation>noté à la date d’aujourd’hui</translation>
+    </message>
+</context>
+<context>
+    <name>LoadLegend</name>
+    <message numerus="yes">
+        <source>%n wash(es) since %1.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A wash that found none: the load may be up to the stroke</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wash, and the range that holds the true load 9 times in 10</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted another way, and none found: up to the stroke</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Counted another way, as by a sugar roll</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If nothing is done, about %1 on %2, between %3 and %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last treated from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last treated from %1 to %2: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No wash yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something happened, and there was no room for its mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The highest load was %1 mites per 100 bees, on %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last wash, on %1, found none: at most %2 mites per 100 bees.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last wash, on %1: %2 mites per 100 bees, between %3 and %4.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The load ahead if nothing is done, and its range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treat line is %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The treat line, as it was then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treated, from the first day to the last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own line, as it was then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMMM yyyy</source>
+        <comment>date format, as in 18 May 2026</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LoadMarks</name>
+    <message>
+        <source>Dead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Moved to another yard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New queen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supers off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supers on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swarmed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two colonies put together</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LoadWords</name>
+    <message>
+        <source>%1 to %2</source>
+        <comment>years</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites per 100 bees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mites per 100 bees, uneven scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No wash yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treat line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own line</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4430,6 +4604,34 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
 </context>
 <context>
+    <name>PictureWords</name>
+    <message>
+        <source>Can't tell yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close to your line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over your line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under your line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>d MMMM</source>
+        <comment>date format without year, as in 18 May</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>PlanDone</name>
     <message>
         <source>Look at what changed</source>
@@ -4835,11 +5037,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
 <context>
     <name>Report</name>
     <message>
-        <source>%1 (%2)</source>
-        <comment>a load, its range</comment>
-        <translation>%1 (%2)</translation>
-    </message>
-    <message>
         <source>%1 (%2) mites a day</source>
         <translation>%1 (%2) varroas par jour</translation>
     </message>
@@ -4861,6 +5058,11 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>%1 à %2</translation>
     </message>
     <message>
+        <source>%1 to %2: %3</source>
+        <comment>first and last day, the product</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1, %2 to %3 of %4</source>
         <comment>a list, part of it</comment>
         <translation>%1, %2 à %3 sur %4</translation>
@@ -4872,13 +5074,26 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <comment>first day, product</comment>
-        <translation>%1 : %2</translation>
+        <comment>the day, the product</comment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>%1: %2</source>
         <comment>yard or colony, period</comment>
         <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>standing, colonies</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n colonies.</source>
+        <comment>standing</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
     <message>
         <source>%1: held against the lines as counted.</source>
@@ -4889,22 +5104,25 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>%1 : on admet que cette méthode trouve %2 de ce que trouve un lavage à l’alcool ; la charge en tient compte.</translation>
     </message>
     <message>
-        <source>%1; own %2</source>
-        <comment>treat line, own line</comment>
-        <translation>%1 ; personnel %2</translation>
-    </message>
-    <message>
         <source>; </source>
         <comment>between labels</comment>
         <translation>; </translation>
     </message>
     <message>
-        <source>Active substance or measure</source>
-        <translation>Substance active ou intervention</translation>
+        <source>Above each: its first and last day, and the product as named on its label.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>All yards</source>
         <translation>Tous les ruchers</translation>
+    </message>
+    <message>
+        <source>At the last wash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At their last washes</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Batch</source>
@@ -4972,10 +5190,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Premier</translation>
     </message>
     <message>
-        <source>First day</source>
-        <translation>Premier jour</translation>
-    </message>
-    <message>
         <source>Found</source>
         <translation>Trouvé</translation>
     </message>
@@ -4988,8 +5202,8 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Dernier</translation>
     </message>
     <message>
-        <source>Last day</source>
-        <translation>Dernier jour</translation>
+        <source>Last wash</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Line</source>
@@ -5036,6 +5250,10 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Aucun traitement noté pour cette période.</translation>
     </message>
     <message>
+        <source>Not washed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Note</source>
         <translation>Remarque</translation>
     </message>
@@ -5056,10 +5274,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Prescrit par</translation>
     </message>
     <message>
-        <source>Product, by its label</source>
-        <translation>Produit, selon son étiquette</translation>
-    </message>
-    <message>
         <source>Proof of purchase</source>
         <translation>Preuve d’achat</translation>
     </message>
@@ -5072,12 +5286,24 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Numéro d’enregistrement</translation>
     </message>
     <message>
+        <source>Substance or measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Supplier</source>
         <translation>Fournisseur</translation>
     </message>
     <message>
         <source>Taken out of the hive</source>
         <translation>Retiré de la ruche</translation>
+    </message>
+    <message>
+        <source>The last wash</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last wash of each colony</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>There is no yard.</source>
@@ -5154,6 +5380,11 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>none</source>
         <translation>aucune</translation>
+    </message>
+    <message>
+        <source>not washed</source>
+        <comment>a colony, in this period</comment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>not written down</source>
@@ -5242,6 +5473,11 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>%1 %</translation>
     </message>
     <message>
+        <source>%1 (%2)</source>
+        <comment>a load, its range</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 frames of bees</source>
         <translation>%1 cadres d’abeilles</translation>
     </message>
@@ -5254,6 +5490,11 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <source>%1. %2</source>
         <comment>what happened, a note</comment>
         <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>%1; own %2</source>
+        <comment>treat line, own line</comment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>1 frame of bees</source>
@@ -5675,6 +5916,115 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>iCalendar, with alarms</source>
         <translation>iCalendar, avec rappels</translation>
+    </message>
+</context>
+<context>
+    <name>SeasonStripWords</name>
+    <message>
+        <source>Brood</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped brood from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Capped brood seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No capped brood from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No capped brood seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is recorded yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supers on from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Supers on, for the nectar flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Today is %1.</source>
+        <comment>day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treated from %1 to %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Treatment, from its first to its last day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn date %1.</source>
+        <comment>day</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn date: mites must be low by then</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Twelve months from %1 %2.</source>
+        <comment>month, year</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wash due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Washed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Washed on %n day(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Washes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Washes due on %n day(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn date %1</source>
+        <comment>day</comment>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -7455,6 +7805,129 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
 </context>
 <context>
+    <name>YardPlanWords</name>
+    <message>
+        <source>%1 ft</source>
+        <comment>feet</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 km</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <comment>metres</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can't tell yet: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close to the line: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>N</source>
+        <comment>north, beside an arrow on a plan</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hive has its place yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No hive in this yard yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not on the plan:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not on the plan: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not washed: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Over the line: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan of the yard, north up: %1 from west to east, %2 from south to north.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan of the yard: no hive has its place yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan of the yard: no hive in it yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under the line: %1.</source>
+        <comment>labels of hives</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>can't tell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>can't tell yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>close</source>
+        <comment>to the line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>close to it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from positions of its washes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not washed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over</source>
+        <comment>the line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under</source>
+        <comment>the line</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where you put it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>YardRow</name>
     <message>
         <source>Change</source>
@@ -7637,10 +8110,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <source>Colony %1, %2 · %3 in %4</source>
         <comment>colony, yard, mites, scoop</comment>
         <translation>Colonie %1, %2 · %3 dans %4</translation>
-    </message>
-    <message>
-        <source>Comb of a hundred cells: %1 filled, %2 more half filled.</source>
-        <translation>Rayon de cent cellules : %1 pleines, %2 de plus à moitié pleines.</translation>
     </message>
     <message>
         <source>Done</source>

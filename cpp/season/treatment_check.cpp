@@ -64,6 +64,10 @@ Washes pick(const ColonyWashes& colony, const Date& firstDay, const Date& end) {
     return found;
 }
 
+bool isHeld(const ColonyWashes& colony, const Washes& washes) {
+    return washes.before && washes.after && (colony.treated || !colony.treatedOtherwise);
+}
+
 mites::Count countOf(const Sample& sample, bool otherMethod) {
     mites::Count count;
     count.mites = sample.answer->mites;
@@ -120,7 +124,7 @@ Arms armsOf(const records::Treatment& treatment, const std::vector<ColonyWashes>
     for (const ColonyWashes& colony : colonies) {
         const Washes washes = pick(colony, treatment.firstDay, end);
         arms.anyBefore = arms.anyBefore || (colony.treated && washes.before);
-        if (!washes.before || !washes.after || (!colony.treated && colony.treatedOtherwise))
+        if (!isHeld(colony, washes))
             continue;
         const BeforeAfter found = pair(*washes.before, *washes.after);
         arms.otherMethod = arms.otherMethod || washes.before->method != washes.after->method;
@@ -255,6 +259,17 @@ void readWithout(TreatmentCheck& check, const Arms& arms, const Date& end, const
 }
 
 } // namespace
+
+std::vector<HeldWashes> washesHeld(const records::Treatment& treatment,
+                                   const std::vector<ColonyWashes>& colonies) {
+    std::vector<HeldWashes> held;
+    for (const ColonyWashes& colony : colonies) {
+        const Washes washes = pick(colony, treatment.firstDay, records::endOf(treatment));
+        if (isHeld(colony, washes))
+            held.push_back({colony.colonyId, colony.treated, *washes.before, *washes.after});
+    }
+    return held;
+}
 
 TreatmentCheck checkTreatment(const records::Treatment& treatment, const std::vector<ColonyWashes>& colonies,
                               const Date& today, const handbook::Handbook& handbook, double jarShape) {

@@ -58,6 +58,18 @@ struct TreatmentCheck {
     Phrase next;                      // what follows for rotation and for the next weeks
 };
 
+/// The washes of a colony that are held against each other.
+struct HeldWashes {
+    records::RecordId colonyId;
+    bool treated = true;
+    records::Sample before, after;
+};
+
+/// Those that checkTreatment() reads: of each colony with one before and one after; untreated ones that got
+/// something else meanwhile are left out.
+[[nodiscard]] std::vector<HeldWashes> washesHeld(const records::Treatment& treatment,
+                                                 const std::vector<ColonyWashes>& colonies);
+
 /// jarShape: how much jars of one colony differ, see mites/constants.h. Errors: none; what cannot be told is
 /// CannotTell or NotYet. today decides what is still to come.
 [[nodiscard]] TreatmentCheck checkTreatment(const records::Treatment& treatment,

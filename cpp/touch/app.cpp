@@ -23,6 +23,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     , m_onDay(services)
     , m_lines(services)
     , m_round(services)
+    , m_compare(services)
     , m_season(services)
     , m_treat(services)
     , m_situation(services)
@@ -111,6 +112,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
     wireTreating();
     wireStory();
     wireRound();
+    wireCompare();
     wirePlan();
     wireSame();
     wireTable();

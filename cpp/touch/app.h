@@ -31,6 +31,7 @@ class App : public QObject {
     Q_PROPERTY(halfcup::touch::OnDayController* onDay READ onDay CONSTANT)
     Q_PROPERTY(halfcup::touch::LinesController* lines READ lines CONSTANT)
     Q_PROPERTY(halfcup::touch::RoundController* round READ round CONSTANT)
+    Q_PROPERTY(halfcup::touch::CompareController* compare READ compare CONSTANT)
     Q_PROPERTY(halfcup::touch::SeasonController* season READ season CONSTANT)
     Q_PROPERTY(halfcup::touch::TreatController* treat READ treat CONSTANT)
     Q_PROPERTY(halfcup::touch::SituationController* situation READ situation CONSTANT)
@@ -64,6 +65,7 @@ public:
     OnDayController* onDay() { return &m_onDay; }
     LinesController* lines() { return &m_lines; }
     RoundController* round() { return &m_round; }
+    CompareController* compare() { return &m_compare; }
     SeasonController* season() { return &m_season; }
     TreatController* treat() { return &m_treat; }
     SituationController* situation() { return &m_situation; }
@@ -100,6 +102,7 @@ private:
     void openSources(const QString& topic);
     void wireTable(); // of earlier washes
     void wireRound();
+    void wireCompare();
     void wirePlan();
     void wireSame();
     void wireBackup();
@@ -120,6 +123,7 @@ private:
     OnDayController m_onDay;
     LinesController m_lines;
     RoundController m_round;
+    CompareController m_compare;
     SeasonController m_season;
     TreatController m_treat;
     SituationController m_situation;

@@ -3,6 +3,7 @@
 #include "touch/check_controller.h"
 
 #include "season/due.h"
+#include "season/lines.h"
 #include "touch/treat_scope.h"
 #include "touch/words.h"
 
@@ -98,10 +99,35 @@ bool CheckController::show(const QString& treatmentId) {
         m_check =
             season::checkTreatment(m_entry.treatment, m_colonies, m_services.today(), m_services.handbook);
         readColonies();
+        readPicture(yard);
     });
     listFacts();
     emit changed();
     return true;
+}
+
+PictureLegend CheckController::legend() const {
+    return {pictures::legendOf(m_picture.shown)};
+}
+
+QString CheckController::pictureSpoken() const {
+    return pictures::sentenceOf(m_picture.shown);
+}
+
+/// Throws store::StoreError, as what it is called among.
+void CheckController::readPicture(const std::optional<records::Yard>& yard) {
+    pictures::Slopes& slopes = m_picture.shown;
+    slopes = {};
+    if (yard) // the line of the day before which it was wanted
+        slopes.treatLine = season::linesOn(*yard, m_entry.treatment.firstDay, m_services.handbook).treat;
+    const auto endOf = [](const records::Sample& wash) {
+        return pictures::SlopeEnd{wash.answer->loadQ05, wash.answer->loadQ50, wash.answer->loadQ95,
+                                  wash.answer->mites == 0};
+    };
+    for (const season::HeldWashes& held : season::washesHeld(m_entry.treatment, m_colonies))
+        if (const auto colony = m_services.store.colony(held.colonyId))
+            slopes.colonies.push_back(
+                {QString::fromStdString(colony->label), endOf(held.before), endOf(held.after), held.treated});
 }
 
 /// The next treated colony that has not been washed since the first day that counts.

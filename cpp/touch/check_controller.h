@@ -4,7 +4,9 @@
 
 #include "season/treatment_check.h"
 #include "touch/choice_list_model.h"
+#include "touch/picture_legend.h"
 #include "touch/services.h"
+#include "touch/slopes_item.h"
 
 #include <QObject>
 #include <QQmlEngine>
@@ -23,7 +25,11 @@ class CheckController : public QObject {
     Q_PROPERTY(QString next READ next NOTIFY changed)                      // what follows
     Q_PROPERTY(QStringList notes READ notes NOTIFY changed)                // cautions
     Q_PROPERTY(halfcup::touch::ChoiceListModel* facts READ facts CONSTANT) // title and detail
-    Q_PROPERTY(QString mainAction READ mainAction NOTIFY changed)          // "Wash colony 4", or "Done"
+    Q_PROPERTY(bool hasPicture READ hasPicture NOTIFY changed) // false: no colony was washed before and after
+    Q_PROPERTY(halfcup::touch::SlopesPicture picture READ picture NOTIFY changed)
+    Q_PROPERTY(halfcup::touch::PictureLegend legend READ legend NOTIFY changed)
+    Q_PROPERTY(QString pictureSpoken READ pictureSpoken NOTIFY changed)
+    Q_PROPERTY(QString mainAction READ mainAction NOTIFY changed) // "Wash colony 4", or "Done"
 public:
     CheckController(Services& services, QObject* parent = nullptr);
 
@@ -34,6 +40,10 @@ public:
     QString next() const { return m_services.say(m_check.next); }
     QStringList notes() const;
     ChoiceListModel* facts() { return &m_facts; }
+    bool hasPicture() const { return !m_picture.shown.colonies.empty(); }
+    SlopesPicture picture() const { return m_picture; }
+    PictureLegend legend() const;
+    QString pictureSpoken() const;
     QString mainAction() const;
 
     /// False where there is no such treatment.
@@ -51,12 +61,14 @@ signals:
 
 private:
     void readColonies();
+    void readPicture(const std::optional<records::Yard>& yard);
     void listFacts();
 
     Services& m_services;
     records::GivenTreatment m_entry;
     std::vector<season::ColonyWashes> m_colonies;
     season::TreatmentCheck m_check;
+    SlopesPicture m_picture;
     QString m_context;
     QString m_nextColonyId, m_nextColonyLabel,
         m_nextYardId; // treated, and not washed since; empty: none, or too early

@@ -8,6 +8,7 @@
 #include "touch/check_controller.h"
 #include "touch/choice_controller.h"
 #include "touch/colony_controller.h"
+#include "touch/compare_controller.h"
 #include "touch/event_controller.h"
 #include "touch/folder_controller.h"
 #include "touch/here_controller.h"

@@ -61,6 +61,7 @@ public:
     Q_INVOKABLE void act();
     Q_INVOKABLE void openTray();
     Q_INVOKABLE void openYardRound(); // the open one, or the plan of a new one
+    Q_INVOKABLE void compareColonies();
     Q_INVOKABLE void washColony(const QString& colonyId);
     Q_INVOKABLE void openColony(const QString& colonyId);
     Q_INVOKABLE void pickYard(const QString& yardId); // also tells the position what it could not
@@ -80,6 +81,7 @@ signals:
     void trayWanted();
     void newYardWanted();
     void roundWanted(const QString& yardId);
+    void compareWanted(const QString& yardId);
 
 private:
     void usePosition();

@@ -1,6 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Halfcup developers
 // SPDX-License-Identifier: Apache-2.0
-// The round of the yard on the Here page.
+// The yard as a whole on the Here page: its round, and its colonies compared.
 #include "touch/here_controller.h"
 #include "touch/round_records.h"
 
@@ -28,6 +28,11 @@ void HereController::readRound() {
 void HereController::openYardRound() {
     if (m_view == AtYard)
         emit roundWanted(m_yardId);
+}
+
+void HereController::compareColonies() {
+    if (m_view == AtYard)
+        emit compareWanted(m_yardId);
 }
 
 } // namespace halfcup::touch

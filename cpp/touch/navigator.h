@@ -46,6 +46,7 @@ public:
         Setup,
         Sources,
         Round,
+        Compare,
         Same,
         History,
         ImportTable,

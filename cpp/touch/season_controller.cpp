@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/season_controller.h"
 
+#include "pictures/season_strip_of_records.h"
 #include "season/bee_year.h"
+#include "season/turn_date.h"
 #include "touch/export_file.h"
 #include "touch/season_calendar.h"
 #include "touch/words.h"
@@ -48,8 +50,11 @@ QString SeasonController::summary() const {
 }
 
 QString SeasonController::pictureSpoken() const {
-    return tr("Twelve months from %1: %n treatment(s).", nullptr, static_cast<int>(m_picture.courses.size()))
-        .arg(monthHeading(m_picture.first));
+    return pictures::sentenceOf(m_picture.shown);
+}
+
+PictureLegend SeasonController::legend() const {
+    return {pictures::legendOf(m_picture.shown)};
 }
 
 void SeasonController::refresh() {
@@ -57,15 +62,16 @@ void SeasonController::refresh() {
     m_failed = false;
     m_yards.clear();
     m_dates.clear();
+    m_picture = {};
     m_services.kept([&] {
         for (const records::Yard& yard : m_services.store.yards())
             if (auto kept = m_services.store.yardRecords(yard.id))
                 m_yards.push_back(std::move(*kept));
         m_dates = season::seasonDates(m_yards, m_services.now(), daysAhead);
+        readPicture();
     });
     m_demo = std::ranges::any_of(m_yards, [](const auto& kept) { return kept.yard.demo; });
     listDates();
-    drawMonths();
     emit changed();
 }
 
@@ -112,26 +118,27 @@ void SeasonController::listDates() {
     m_list.setEntries(entries);
 }
 
-void SeasonController::drawMonths() {
+/// Throws store::StoreError, as what it is called among.
+void SeasonController::readPicture() {
     const records::Date today = m_services.today();
-    m_picture = {};
-    m_picture.today = today;
-    m_picture.first = season::beeYearBegin(
+    const records::Date first = season::beeYearBegin(
         today, m_yards.empty() ? season::BeeYearStart::January : season::beeYearStart(m_yards.front().yard));
-    for (int i = 0; i < MonthsGeometry::months; ++i)
-        m_picture.letters.append(
-            QLocale().standaloneMonthName((m_picture.first.month - 1 + i) % 12 + 1, QLocale::NarrowFormat));
+    constexpr std::int64_t dayMs = 86'400'000;
+    // A day sooner: the first day begins earlier where clocks are ahead of UTC.
+    const std::int64_t sinceMs = (records::daysSinceEpoch(first) - 1) * dayMs;
+    std::vector<records::Sample> washes;
     for (const records::YardRecords& kept : m_yards)
-        for (const records::GivenTreatment& given : kept.treatments)
-            if (!given.treatment.removed && given.treatment.yardId == kept.yard.id)
-                m_picture.courses.append({given.treatment.firstDay, records::endOf(given.treatment)});
-    std::ranges::sort(m_picture.courses, {}, &MonthsPicture::Course::from);
-    for (const SeasonDate& date : m_dates) {
-        if (date.kind == DateKind::TurnDate && !m_picture.turnDates.contains(date.day))
-            m_picture.turnDates.append(date.day);
+        for (records::Sample& wash : m_services.store.samplesOfYard(kept.yard.id, sinceMs))
+            washes.push_back(std::move(wash));
+    pictures::SeasonStrip& strip = m_picture.shown;
+    strip = pictures::seasonStripOf(m_yards, washes, first, today);
+    strip.today = today;
+    for (const records::YardRecords& kept : m_yards)
+        if (const auto turn = season::turnDateFrom(kept.yard, first)) // also one that has passed
+            strip.turnDates.push_back(*turn);
+    for (const SeasonDate& date : m_dates)
         if (date.kind == DateKind::WashDue || date.kind == DateKind::CheckWash)
-            m_picture.washes.append(date.day);
-    }
+            strip.due.push_back(date.day);
 }
 
 void SeasonController::open(const QString& key) {

@@ -4,7 +4,8 @@
 
 #include "season/dates.h"
 #include "touch/choice_list_model.h"
-#include "touch/months_geometry.h"
+#include "touch/picture_legend.h"
+#include "touch/season_strip_item.h"
 #include "touch/services.h"
 
 #include <QObject>
@@ -19,7 +20,8 @@ class SeasonController : public QObject {
     QML_UNCREATABLE("made where the program is put together")
     Q_PROPERTY(QString summary READ summary NOTIFY changed) // "2 yards · 3 late"
     Q_PROPERTY(bool demo READ isDemo NOTIFY changed)
-    Q_PROPERTY(halfcup::touch::MonthsPicture picture READ picture NOTIFY changed)
+    Q_PROPERTY(halfcup::touch::StripPicture picture READ picture NOTIFY changed)
+    Q_PROPERTY(halfcup::touch::PictureLegend legend READ legend NOTIFY changed)
     Q_PROPERTY(QString pictureSpoken READ pictureSpoken NOTIFY changed)
     // title: what; detail: yard and colonies; note: the day; section: over the first of each group "Running
     // now", "Late" or the month
@@ -33,7 +35,8 @@ public:
 
     QString summary() const;
     bool isDemo() const { return m_demo; }
-    MonthsPicture picture() const { return m_picture; }
+    StripPicture picture() const { return m_picture; }
+    PictureLegend legend() const;
     QString pictureSpoken() const;
     ChoiceListModel* dates() { return &m_list; }
     QString result() const { return m_result; }
@@ -52,12 +55,12 @@ signals:
 
 private:
     void listDates();
-    void drawMonths();
+    void readPicture();
 
     Services& m_services;
     std::vector<records::YardRecords> m_yards;
     std::vector<season::SeasonDate> m_dates;
-    MonthsPicture m_picture;
+    StripPicture m_picture;
     ChoiceListModel m_list;
     bool m_demo = false;
     bool m_failed = false;

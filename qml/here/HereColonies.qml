@@ -54,12 +54,24 @@ Item {
 
         footer: Column {
             topPadding: Look.gap
-            visible: root.here.roundLine === ""
+            spacing: Look.gap
 
             HereRound {
                 objectName: "yardRound"
                 width: parent.width
+                visible: root.here.roundLine === ""
+                ruled: root.here.colonies.count > 1
                 here: root.here
+            }
+
+            ChoiceRow {
+                objectName: "compare"
+                width: parent.width
+                visible: root.here.colonies.count > 1
+                title: qsTr("Compare the colonies")
+                detail: qsTr("side by side, the highest load first")
+                ruled: false
+                onClicked: root.here.compareColonies()
             }
         }
     }

@@ -45,7 +45,7 @@ PageFrame {
                 onClicked: page.app.navigator.open(Navigator.Backup)
             }
 
-            MonthsStrip {
+            SeasonStrip {
                 width: parent.width
                 season: page.season
             }

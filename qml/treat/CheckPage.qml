@@ -42,6 +42,12 @@ PageFrame {
             sentences: page.check.notes
         }
 
+        CheckSlopes {
+            width: parent.width
+            visible: page.check.hasPicture
+            check: page.check
+        }
+
         Repeater {
             model: page.check.facts
 

@@ -63,6 +63,13 @@ FocusScope {
                 text: qsTr("or press a volume key")
                 horizontalAlignment: Text.AlignHCenter
             }
+
+            QuietText {
+                width: parent.width
+                visible: face.height > 55 * Look.pixelsPerMm
+                text: qsTr("On wet glass, two touches of one point at once count as one.")
+                horizontalAlignment: Text.AlignHCenter
+            }
         }
 
         PlainText {
@@ -85,10 +92,11 @@ FocusScope {
             Accessible.name: face.count.spoken
         }
 
-        MultiPointTouchArea {
+        TouchField {
             objectName: "countTouch"
             anchors.fill: parent
-            onPressed: points => points.forEach(() => face.count.tap())
+            pixelsPerMm: Look.pixelsPerMm
+            onFingerDown: face.count.tap()
         }
     }
 }

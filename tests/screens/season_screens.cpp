@@ -79,6 +79,10 @@ const std::vector<Screen>& seasonScreens() {
     using S = Stage;
     static const std::vector<Screen> screens{
         {"season", S::Demo, 1, [](S& s) { return press(s, {"season"}) && at(s, "seasonPage"); }},
+        {"season, marks", S::Demo, 1,
+         [](S& s) {
+             return press(s, {"season", "marksMeaning"}) && at(s, "marks");
+         }},
         {"season, nothing", S::Nothing, 1,
          [](S& s) {
              s.app().navigator()->open(touch::Navigator::Season);
@@ -131,6 +135,13 @@ const std::vector<Screen>& seasonScreens() {
         {"treatment, remove", S::Demo, 1,
          [](S& s) { return toTheTreatment(s) && keepIt(s) && press(s, {"removeTreatment"}); }},
         {"check", S::Demo, 1, [](S& s) { return openCheck(s, true); }},
+        {"check, marks", S::Demo, 1,
+         [](S& s) { return openCheck(s, true) && press(s, {"marksMeaning"}) && at(s, "marks"); }},
+        {"compare", S::Demo, 0, [](S& s) { return pressRow(s, "compare") && at(s, "comparePage"); }},
+        {"compare, marks and words", S::Demo, 0,
+         [](S& s) {
+             return pressRow(s, "compare") && press(s, {"marksMeaning", "inWords"}) && at(s, "marks");
+         }},
         {"check, cannot tell", S::Demo, 1, [](S& s) { return openCheck(s, false); }},
     };
     return screens;

@@ -6,7 +6,7 @@ import QtQuick
 import Halfcup
 import Halfcup.Touch
 
-// Twelve months at a glance, and what the shapes mean.
+// Twelve months at a glance, and what the marks mean.
 Column {
     id: root
 
@@ -14,23 +14,21 @@ Column {
 
     spacing: Look.margin * 0.4
 
-    MonthsItem {
-        objectName: "months"
+    SeasonStripItem {
+        objectName: "strip"
         width: parent.width
-        height: 11 * Look.pixelsPerMm
+        height: drawnHeight
         picture: root.season.picture
-        inkColor: Look.ink
-        lineColor: Look.line
-        courseColor: Look.honey
-        todayColor: Look.action
+        dusk: Look.dusk
         fontFamily: Look.fontFamily
-        fontSize: Look.smallSize
+        normalSize: Look.bodySize
+        smallSize: Look.smallSize
         Accessible.role: Accessible.Graphic
         Accessible.name: root.season.pictureSpoken
     }
 
-    QuietText {
+    MarksMeaning {
         width: parent.width
-        text: qsTr("Bar: treatment. Dot: wash due. Flag: turn date. Pointer: today.")
+        legend: root.season.legend
     }
 }

@@ -1,0 +1,4 @@
+# SPDX-FileCopyrightText: 2026 The Halfcup developers
+# SPDX-License-Identifier: Apache-2.0
+halfcup_test(screens_hands SOURCES hands_test.cpp LIBRARIES halfcup_stage Qt6::GuiPrivate TIMEOUT 600)
+set_property(TEST screens_hands APPEND PROPERTY ENVIRONMENT QT_QUICK_BACKEND=software)
