@@ -8,12 +8,17 @@ namespace halfcup::pictures {
 
 namespace {
 
+/// The least that Qt keeps (1/64): letters with a space between them are never joined. Joined ones come out
+/// of a PDF as one letter, and nobody finds "first" by typing it.
+constexpr double noLigatures = 1.0 / 64;
+
 QFont fontOf(const QString& family, double height, bool strong) {
     QFont font(family);
     // QFont counts whole pixels; what is lost of a fraction is under a thirtieth of the height.
     font.setPixelSize(std::max(1, static_cast<int>(std::lround(height))));
     font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
     font.setHintingPreference(QFont::PreferNoHinting);
+    font.setLetterSpacing(QFont::AbsoluteSpacing, noLigatures);
     return font;
 }
 

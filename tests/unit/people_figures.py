@@ -152,8 +152,7 @@ class Figures(unittest.TestCase):
     def reports(self):
         for paper in PAPERS:
             for words, yards, colony in self.scopes():
-                with self.subTest(paper=paper, scope=words):
-                    yield paper, self.written(paper, words), yards, colony
+                yield paper, self.written(paper, words), yards, colony
 
     def written(self, paper, words):
         path = self.folder / ("-".join((paper, *words)).replace(" ", "") + ".pdf")
@@ -172,6 +171,7 @@ class Figures(unittest.TestCase):
             self.texts[path] = smooth(re.sub(
                 r"(?m)^(Varroa record\. .* Written on .*|page \d+ of \d+|DEMO: holds invented data)$", " ", "\n".join(
                     re.sub(r" ?page \d+ of \d+", "\n", page) for page in pages)))
+            self.assertIsNone(re.search("[\ufb00-\ufb06]", self.texts[path]), "letters were joined: nobody finds the word")
         return self.texts[path]
 
     def name(self, wash, yards):
@@ -217,7 +217,7 @@ class Figures(unittest.TestCase):
         # Regulation (EU) 2019/6, Article 108(2): date, name, quantity, supplier and proof, animals treated,
         # prescriber, withdrawal (also zero), duration.
         names = {entry["subject"]: entry["words"] for entry in json.loads((HANDBOOK / "substances.json").read_text())["entries"]
-                 if entry["property"] == "name"}
+                 if entry.get("property") == "name"}
         for _, path, yards, colony in self.reports():
             text = self.text(path).split(" Treatments ")[1].split(" What is to be written down in the European Union")[0]
             given = list(self.treatments(yards, colony))
