@@ -5079,8 +5079,18 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>%1 (%2) von 100 Drohnenzellen</translation>
     </message>
     <message>
+        <source>%1 (dead, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (tot, %2)</translation>
+    </message>
+    <message>
         <source>%1 (invented)</source>
         <translation>%1 (erfunden)</translation>
+    </message>
+    <message>
+        <source>%1 (put into another, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (vereinigt, %2)</translation>
     </message>
     <message>
         <source>%1 days; honey from %2</source>
@@ -5094,7 +5104,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>%1 to %2: %3</source>
         <comment>first and last day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2: %3</translation>
     </message>
     <message>
         <source>%1, %2 to %3 of %4</source>
@@ -5109,7 +5119,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>%1: %2</source>
         <comment>the day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -5119,14 +5129,14 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>%1: %2.</source>
         <comment>standing, colonies</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
     <message numerus="yes">
-        <source>%1: %n colonies.</source>
+        <source>%1: %n colony(ies).</source>
         <comment>standing</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1: %n Volk.</numerusform>
+            <numerusform>%1: %n Völker.</numerusform>
         </translation>
     </message>
     <message>
@@ -5140,29 +5150,29 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range</source>
         <comment>yard</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: die letzte Waschprobe jedes Volkes, Milben je 100 Bienen mit der 90-%-Spanne</translation>
     </message>
     <message>
         <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range. Colonies %2 to %3 of %4, the highest loads first</source>
         <comment>yard</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: die letzte Waschprobe jedes Volkes, Milben je 100 Bienen mit der 90-%-Spanne. Völker %2 bis %3 von %4, der höchste Befall zuerst</translation>
     </message>
     <message>
         <source>%1: twelve months from %2</source>
         <comment>yard, day</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: zwölf Monate ab %2</translation>
     </message>
     <message>
         <source>%1: where the hives stand, north up</source>
         <comment>yard</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: wo die Völker stehen, Norden oben</translation>
     </message>
     <message numerus="yes">
         <source>%n mite(s) found: %1 per 100 bees. %2</source>
         <comment>load and range; the comb in words</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Milbe gefunden: %1 je 100 Bienen. %2</numerusform>
+            <numerusform>%n Milben gefunden: %1 je 100 Bienen. %2</numerusform>
         </translation>
     </message>
     <message>
@@ -5172,7 +5182,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Above each: its first and last day, and the product as named on its label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über jeder: erster und letzter Tag und das Mittel, wie es auf dem Etikett heißt.</translation>
     </message>
     <message>
         <source>All yards</source>
@@ -5180,11 +5190,11 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>At the last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der letzten Waschprobe</translation>
     </message>
     <message>
         <source>At their last washes</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der letzten Waschprobe</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -5220,7 +5230,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Colony %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Volk %1</translation>
     </message>
     <message>
         <source>Colony %1, %2</source>
@@ -5269,7 +5279,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Waschprobe</translation>
     </message>
     <message>
         <source>Line</source>
@@ -5285,11 +5295,11 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Load over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Befall im Lauf der Zeit</translation>
     </message>
     <message>
         <source>Load over time, colony by colony</source>
-        <translation type="unfinished"></translation>
+        <translation>Befall im Lauf der Zeit, Volk für Volk</translation>
     </message>
     <message>
         <source>Load per 100 bees (90 % range)</source>
@@ -5317,11 +5327,15 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Mites per 100 bees, with the 90 % range of each wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Milben je 100 Bienen, mit der 90-%-Spanne jeder Waschprobe</translation>
     </message>
     <message>
         <source>No colony was washed in this period.</source>
         <translation>In diesem Zeitraum wurde kein Volk ausgewaschen.</translation>
+    </message>
+    <message>
+        <source>No longer kept</source>
+        <translation>Nicht mehr gehalten</translation>
     </message>
     <message>
         <source>No treatment was written down for this period.</source>
@@ -5329,7 +5343,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Not washed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Waschprobe</translation>
     </message>
     <message>
         <source>Note</source>
@@ -5341,7 +5355,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Of the %1 colonies that were washed, the %2 with the highest loads at their last wash. All washes are in the table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von den %1 Völkern mit Waschproben die %2 mit dem höchsten Befall bei der letzten Waschprobe. Alle Waschproben stehen in der Tabelle.</translation>
     </message>
     <message>
         <source>Period</source>
@@ -5369,7 +5383,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Substance or measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirkstoff oder Maßnahme</translation>
     </message>
     <message>
         <source>Supplier</source>
@@ -5381,23 +5395,23 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>The last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Waschprobe</translation>
     </message>
     <message>
         <source>The last wash as a comb of a hundred cells, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Waschprobe als Wabe mit hundert Zellen, %1</translation>
     </message>
     <message>
         <source>The last wash of each colony</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Waschprobe jedes Volkes</translation>
     </message>
     <message>
         <source>The yard in pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Stand in Bildern</translation>
     </message>
     <message>
         <source>The yards in pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Stände in Bildern</translation>
     </message>
     <message>
         <source>There is no yard.</source>
@@ -5478,7 +5492,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>not washed</source>
         <comment>a colony, in this period</comment>
-        <translation type="unfinished"></translation>
+        <translation>ohne Waschprobe</translation>
     </message>
     <message>
         <source>not written down</source>
@@ -5569,7 +5583,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>%1 (%2)</source>
         <comment>a load, its range</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 frames of bees</source>
@@ -5588,7 +5602,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>%1; own %2</source>
         <comment>treat line, own line</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1; eigene %2</translation>
     </message>
     <message>
         <source>1 frame of bees</source>

@@ -5,9 +5,9 @@
     <name>LoadLegend</name>
     <message numerus="yes">
         <source>%n wash(es) since %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n wash since %1.</numerusform>
+            <numerusform>%n washes since %1.</numerusform>
         </translation>
     </message>
 </context>
@@ -125,19 +125,19 @@
 <context>
     <name>Report</name>
     <message numerus="yes">
-        <source>%1: %n colonies.</source>
+        <source>%1: %n colony(ies).</source>
         <comment>standing</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1: %n colony.</numerusform>
+            <numerusform>%1: %n colonies.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n mite(s) found: %1 per 100 bees. %2</source>
         <comment>load and range; the comb in words</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n mite found: %1 per 100 bees. %2</numerusform>
+            <numerusform>%n mites found: %1 per 100 bees. %2</numerusform>
         </translation>
     </message>
 </context>

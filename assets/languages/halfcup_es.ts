@@ -5079,8 +5079,18 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>%1 (%2) de cada 100 celdas de zángano</translation>
     </message>
     <message>
+        <source>%1 (dead, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (muerta, %2)</translation>
+    </message>
+    <message>
         <source>%1 (invented)</source>
         <translation>%1 (inventado)</translation>
+    </message>
+    <message>
+        <source>%1 (put into another, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (unida a otra, %2)</translation>
     </message>
     <message>
         <source>%1 days; honey from %2</source>
@@ -5094,7 +5104,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>%1 to %2: %3</source>
         <comment>first and last day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2: %3</translation>
     </message>
     <message>
         <source>%1, %2 to %3 of %4</source>
@@ -5109,7 +5119,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>%1: %2</source>
         <comment>the day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -5119,14 +5129,14 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>%1: %2.</source>
         <comment>standing, colonies</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
     <message numerus="yes">
-        <source>%1: %n colonies.</source>
+        <source>%1: %n colony(ies).</source>
         <comment>standing</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1: %n colonia.</numerusform>
+            <numerusform>%1: %n colonias.</numerusform>
         </translation>
     </message>
     <message>
@@ -5140,29 +5150,29 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range</source>
         <comment>yard</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: el último lavado de cada colonia, ácaros por 100 abejas con el margen del 90 %</translation>
     </message>
     <message>
         <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range. Colonies %2 to %3 of %4, the highest loads first</source>
         <comment>yard</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: el último lavado de cada colonia, ácaros por 100 abejas con el margen del 90 %. Colonias %2 a %3 de %4, las cargas más altas primero</translation>
     </message>
     <message>
         <source>%1: twelve months from %2</source>
         <comment>yard, day</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: doce meses desde el %2</translation>
     </message>
     <message>
         <source>%1: where the hives stand, north up</source>
         <comment>yard</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: dónde están las colmenas, norte arriba</translation>
     </message>
     <message numerus="yes">
         <source>%n mite(s) found: %1 per 100 bees. %2</source>
         <comment>load and range; the comb in words</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ácaro encontrado: %1 por 100 abejas. %2</numerusform>
+            <numerusform>%n ácaros encontrados: %1 por 100 abejas. %2</numerusform>
         </translation>
     </message>
     <message>
@@ -5172,7 +5182,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Above each: its first and last day, and the product as named on its label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Encima de cada uno: el primer y el último día, y el producto como figura en su etiqueta.</translation>
     </message>
     <message>
         <source>All yards</source>
@@ -5180,11 +5190,11 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>At the last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>En el último lavado</translation>
     </message>
     <message>
         <source>At their last washes</source>
-        <translation type="unfinished"></translation>
+        <translation>En sus últimos lavados</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -5220,7 +5230,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Colony %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Colonia %1</translation>
     </message>
     <message>
         <source>Colony %1, %2</source>
@@ -5269,7 +5279,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Último lavado</translation>
     </message>
     <message>
         <source>Line</source>
@@ -5285,11 +5295,11 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Load over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga a lo largo del tiempo</translation>
     </message>
     <message>
         <source>Load over time, colony by colony</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga a lo largo del tiempo, colonia por colonia</translation>
     </message>
     <message>
         <source>Load per 100 bees (90 % range)</source>
@@ -5317,11 +5327,15 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Mites per 100 bees, with the 90 % range of each wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Ácaros por 100 abejas, con el margen del 90 % de cada lavado</translation>
     </message>
     <message>
         <source>No colony was washed in this period.</source>
         <translation>En este período no se hizo ningún lavado.</translation>
+    </message>
+    <message>
+        <source>No longer kept</source>
+        <translation>Ya no existen</translation>
     </message>
     <message>
         <source>No treatment was written down for this period.</source>
@@ -5329,7 +5343,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Not washed</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin lavar</translation>
     </message>
     <message>
         <source>Note</source>
@@ -5341,7 +5355,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Of the %1 colonies that were washed, the %2 with the highest loads at their last wash. All washes are in the table.</source>
-        <translation type="unfinished"></translation>
+        <translation>De las %1 colonias lavadas, las %2 con las cargas más altas en su último lavado. Todos los lavados están en la tabla.</translation>
     </message>
     <message>
         <source>Period</source>
@@ -5369,7 +5383,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Substance or measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Sustancia o medida</translation>
     </message>
     <message>
         <source>Supplier</source>
@@ -5381,23 +5395,23 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>The last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>El último lavado</translation>
     </message>
     <message>
         <source>The last wash as a comb of a hundred cells, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>El último lavado como un panal de cien celdas, %1</translation>
     </message>
     <message>
         <source>The last wash of each colony</source>
-        <translation type="unfinished"></translation>
+        <translation>El último lavado de cada colonia</translation>
     </message>
     <message>
         <source>The yard in pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>El apiario en imágenes</translation>
     </message>
     <message>
         <source>The yards in pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Los apiarios en imágenes</translation>
     </message>
     <message>
         <source>There is no yard.</source>
@@ -5478,7 +5492,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>not washed</source>
         <comment>a colony, in this period</comment>
-        <translation type="unfinished"></translation>
+        <translation>sin lavar</translation>
     </message>
     <message>
         <source>not written down</source>
@@ -5569,7 +5583,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>%1 (%2)</source>
         <comment>a load, its range</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 frames of bees</source>
@@ -5588,7 +5602,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>%1; own %2</source>
         <comment>treat line, own line</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1; propio %2</translation>
     </message>
     <message>
         <source>1 frame of bees</source>

@@ -5079,8 +5079,18 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>%1 (%2) cellules de mâles sur 100</translation>
     </message>
     <message>
+        <source>%1 (dead, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (morte, %2)</translation>
+    </message>
+    <message>
         <source>%1 (invented)</source>
         <translation>%1 (inventé)</translation>
+    </message>
+    <message>
+        <source>%1 (put into another, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (réunie à une autre, %2)</translation>
     </message>
     <message>
         <source>%1 days; honey from %2</source>
@@ -5094,7 +5104,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1 to %2: %3</source>
         <comment>first and last day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 au %2 : %3</translation>
     </message>
     <message>
         <source>%1, %2 to %3 of %4</source>
@@ -5109,7 +5119,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1: %2</source>
         <comment>the day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -5119,14 +5129,14 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1: %2.</source>
         <comment>standing, colonies</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2.</translation>
     </message>
     <message numerus="yes">
-        <source>%1: %n colonies.</source>
+        <source>%1: %n colony(ies).</source>
         <comment>standing</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 : %n colonie.</numerusform>
+            <numerusform>%1 : %n colonies.</numerusform>
         </translation>
     </message>
     <message>
@@ -5140,29 +5150,29 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range</source>
         <comment>yard</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : le dernier lavage de chaque colonie, varroas pour 100 abeilles avec la fourchette à 90 %</translation>
     </message>
     <message>
         <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range. Colonies %2 to %3 of %4, the highest loads first</source>
         <comment>yard</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : le dernier lavage de chaque colonie, varroas pour 100 abeilles avec la fourchette à 90 %. Colonies %2 à %3 sur %4, les charges les plus fortes d'abord</translation>
     </message>
     <message>
         <source>%1: twelve months from %2</source>
         <comment>yard, day</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : douze mois à partir du %2</translation>
     </message>
     <message>
         <source>%1: where the hives stand, north up</source>
         <comment>yard</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : où sont les ruches, le nord en haut</translation>
     </message>
     <message numerus="yes">
         <source>%n mite(s) found: %1 per 100 bees. %2</source>
         <comment>load and range; the comb in words</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n varroa trouvé : %1 pour 100 abeilles. %2</numerusform>
+            <numerusform>%n varroas trouvés : %1 pour 100 abeilles. %2</numerusform>
         </translation>
     </message>
     <message>
@@ -5172,7 +5182,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Above each: its first and last day, and the product as named on its label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Au-dessus de chacun : le premier et le dernier jour, et le produit tel que nommé sur son étiquette.</translation>
     </message>
     <message>
         <source>All yards</source>
@@ -5180,11 +5190,11 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>At the last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Au dernier lavage</translation>
     </message>
     <message>
         <source>At their last washes</source>
-        <translation type="unfinished"></translation>
+        <translation>À leurs derniers lavages</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -5220,7 +5230,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Colony %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Colonie %1</translation>
     </message>
     <message>
         <source>Colony %1, %2</source>
@@ -5269,7 +5279,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernier lavage</translation>
     </message>
     <message>
         <source>Line</source>
@@ -5285,11 +5295,11 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Load over time</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge au fil du temps</translation>
     </message>
     <message>
         <source>Load over time, colony by colony</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge au fil du temps, colonie par colonie</translation>
     </message>
     <message>
         <source>Load per 100 bees (90 % range)</source>
@@ -5317,11 +5327,15 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Mites per 100 bees, with the 90 % range of each wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Varroas pour 100 abeilles, avec la fourchette à 90 % de chaque lavage</translation>
     </message>
     <message>
         <source>No colony was washed in this period.</source>
         <translation>Aucun lavage pendant cette période.</translation>
+    </message>
+    <message>
+        <source>No longer kept</source>
+        <translation>N'existent plus</translation>
     </message>
     <message>
         <source>No treatment was written down for this period.</source>
@@ -5329,7 +5343,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Not washed</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas lavées</translation>
     </message>
     <message>
         <source>Note</source>
@@ -5341,7 +5355,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Of the %1 colonies that were washed, the %2 with the highest loads at their last wash. All washes are in the table.</source>
-        <translation type="unfinished"></translation>
+        <translation>Des %1 colonies lavées, les %2 dont la charge était la plus forte au dernier lavage. Tous les lavages sont dans le tableau.</translation>
     </message>
     <message>
         <source>Period</source>
@@ -5369,7 +5383,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Substance or measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Substance ou mesure</translation>
     </message>
     <message>
         <source>Supplier</source>
@@ -5381,23 +5395,23 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>The last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dernier lavage</translation>
     </message>
     <message>
         <source>The last wash as a comb of a hundred cells, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dernier lavage comme un rayon de cent cellules, %1</translation>
     </message>
     <message>
         <source>The last wash of each colony</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dernier lavage de chaque colonie</translation>
     </message>
     <message>
         <source>The yard in pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Le rucher en images</translation>
     </message>
     <message>
         <source>The yards in pictures</source>
-        <translation type="unfinished"></translation>
+        <translation>Les ruchers en images</translation>
     </message>
     <message>
         <source>There is no yard.</source>
@@ -5478,7 +5492,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>not washed</source>
         <comment>a colony, in this period</comment>
-        <translation type="unfinished"></translation>
+        <translation>pas lavée</translation>
     </message>
     <message>
         <source>not written down</source>
@@ -5569,7 +5583,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1 (%2)</source>
         <comment>a load, its range</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 frames of bees</source>
@@ -5588,7 +5602,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1; own %2</source>
         <comment>treat line, own line</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ; propre %2</translation>
     </message>
     <message>
         <source>1 frame of bees</source>
