@@ -5,6 +5,7 @@
 halfcup_test(people_map SOURCES people_map.cpp people_keeper.h LIBRARIES Halfcup::exchange LABELS unit)
 halfcup_test(people_report SOURCES people_report.cpp people_keeper.h LIBRARIES Halfcup::exchange Halfcup::touch
     halfcup_qml LABELS unit)
+halfcup_test(people_report_pictures SOURCES people_report_pictures.cpp people_keeper.h LIBRARIES Halfcup::exchange LABELS unit)
 # The readers are modules of the system's Python.
 find_program(halfcup_system_python python3 PATHS /usr/bin NO_DEFAULT_PATH)
 find_program(halfcup_system_python python3)
