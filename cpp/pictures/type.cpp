@@ -8,9 +8,9 @@ namespace halfcup::pictures {
 
 namespace {
 
-/// The least that Qt keeps (1/64): letters with a space between them are never joined. Joined ones come out
-/// of a PDF as one letter, and nobody finds "first" by typing it.
-constexpr double noLigatures = 1.0 / 64;
+/// Letters as far apart as they are, in per cent: where that is said at all, Qt joins none. Joined ones come
+/// out of a PDF as one letter, and nobody finds "first" by typing it.
+constexpr double noLigatures = 100;
 
 QFont fontOf(const QString& family, double height, bool strong) {
     QFont font(family);
@@ -18,7 +18,7 @@ QFont fontOf(const QString& family, double height, bool strong) {
     font.setPixelSize(std::max(1, static_cast<int>(std::lround(height))));
     font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
     font.setHintingPreference(QFont::PreferNoHinting);
-    font.setLetterSpacing(QFont::AbsoluteSpacing, noLigatures);
+    font.setLetterSpacing(QFont::PercentageSpacing, noLigatures);
     return font;
 }
 
