@@ -242,8 +242,9 @@ private slots:
         dead.day = {2026, 5, 30};
         keeper.events = {dead};
         const auto facts = [&] {
+            const Report report = reportOf(keeper);
             QStringList all;
-            for (const auto& [label, value] : std::get<ReportFacts>(reportOf(keeper).blocks.front()).facts)
+            for (const auto& [label, value] : std::get<ReportFacts>(report.blocks.front()).facts)
                 all.append(label + u'=' + value);
             return all;
         };
