@@ -477,6 +477,24 @@
     </message>
 </context>
 <context>
+    <name>ComparePage</name>
+    <message>
+        <source>Colonies compared</source>
+        <translation>Völker im Vergleich</translation>
+    </message>
+</context>
+<context>
+    <name>CompareWords</name>
+    <message>
+        <source>Hide the words</source>
+        <translation>Worte zuklappen</translation>
+    </message>
+    <message>
+        <source>The same in words</source>
+        <translation>Dasselbe in Worten</translation>
+    </message>
+</context>
+<context>
     <name>CountBar</name>
     <message>
         <source>Done</source>
@@ -568,6 +586,10 @@
 </context>
 <context>
     <name>CountFace</name>
+    <message>
+        <source>On wet glass, two touches of one point at once count as one.</source>
+        <translation type="unfinished"></translation>
+    </message>
     <message>
         <source>or press a volume key</source>
         <translation>oder eine Lautstärketaste drücken</translation>
@@ -3168,8 +3190,16 @@
 <context>
     <name>HereColonies</name>
     <message>
+        <source>Compare the colonies</source>
+        <translation>Völker vergleichen</translation>
+    </message>
+    <message>
         <source>No colony is kept in this yard yet.</source>
         <translation>An diesem Stand gibt es noch kein Volk.</translation>
+    </message>
+    <message>
+        <source>side by side, the highest load first</source>
+        <translation>untereinander, der höchste Befall zuerst</translation>
     </message>
 </context>
 <context>
@@ -3620,6 +3650,17 @@
     </message>
 </context>
 <context>
+    <name>MarksMeaning</name>
+    <message>
+        <source>Hide what the marks mean</source>
+        <translation>Zeichen wieder zuklappen</translation>
+    </message>
+    <message>
+        <source>What the marks mean</source>
+        <translation>Was die Zeichen bedeuten</translation>
+    </message>
+</context>
+<context>
     <name>MessageSheet</name>
     <message>
         <source>Please read</source>
@@ -3942,13 +3983,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>How to count?</source>
         <translation>Wie zählen?</translation>
-    </message>
-</context>
-<context>
-    <name>MonthsStrip</name>
-    <message>
-        <source>Bar: treatment. Dot: wash due. Flag: turn date. Pointer: today.</source>
-        <translation>Balken: Behandlung. Punkt: Waschprobe fällig. Fahne: Stichtag. Zeiger: heute.</translation>
     </message>
 </context>
 <context>
@@ -4607,28 +4641,28 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <name>PictureWords</name>
     <message>
         <source>Can't tell yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch unklar</translation>
     </message>
     <message>
         <source>Close to your line</source>
-        <translation type="unfinished"></translation>
+        <translation>Nah an der Schwelle</translation>
     </message>
     <message>
         <source>Over your line</source>
-        <translation type="unfinished"></translation>
+        <translation>Über der Schwelle</translation>
     </message>
     <message>
         <source>Under your line</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter der Schwelle</translation>
     </message>
     <message>
         <source>d MMMM</source>
         <comment>date format without year, as in 18 May</comment>
-        <translation type="unfinished"></translation>
+        <translation>d. MMMM</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>unter %1</translation>
     </message>
 </context>
 <context>
@@ -5045,8 +5079,18 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>%1 (%2) von 100 Drohnenzellen</translation>
     </message>
     <message>
+        <source>%1 (dead, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (tot, %2)</translation>
+    </message>
+    <message>
         <source>%1 (invented)</source>
         <translation>%1 (erfunden)</translation>
+    </message>
+    <message>
+        <source>%1 (put into another, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (vereinigt, %2)</translation>
     </message>
     <message>
         <source>%1 days; honey from %2</source>
@@ -5060,7 +5104,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>%1 to %2: %3</source>
         <comment>first and last day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2: %3</translation>
     </message>
     <message>
         <source>%1, %2 to %3 of %4</source>
@@ -5075,7 +5119,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>%1: %2</source>
         <comment>the day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -5085,14 +5129,14 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>%1: %2.</source>
         <comment>standing, colonies</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
     <message numerus="yes">
-        <source>%1: %n colonies.</source>
+        <source>%1: %n colony(ies).</source>
         <comment>standing</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1: %n Volk.</numerusform>
+            <numerusform>%1: %n Völker.</numerusform>
         </translation>
     </message>
     <message>
@@ -5104,13 +5148,41 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>%1: findet angenommen %2 dessen, was eine Waschprobe mit Alkohol findet; im Befall berücksichtigt.</translation>
     </message>
     <message>
+        <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range</source>
+        <comment>yard</comment>
+        <translation>%1: die letzte Waschprobe jedes Volkes, Milben je 100 Bienen mit der 90-%-Spanne</translation>
+    </message>
+    <message>
+        <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range. Colonies %2 to %3 of %4, the highest loads first</source>
+        <comment>yard</comment>
+        <translation>%1: die letzte Waschprobe jedes Volkes, Milben je 100 Bienen mit der 90-%-Spanne. Völker %2 bis %3 von %4, der höchste Befall zuerst</translation>
+    </message>
+    <message>
+        <source>%1: twelve months from %2</source>
+        <comment>yard, day</comment>
+        <translation>%1: zwölf Monate ab %2</translation>
+    </message>
+    <message>
+        <source>%1: where the hives stand, north up</source>
+        <comment>yard</comment>
+        <translation>%1: wo die Völker stehen, Norden oben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mite(s) found: %1 per 100 bees. %2</source>
+        <comment>load and range; the comb in words</comment>
+        <translation>
+            <numerusform>%n Milbe gefunden: %1 je 100 Bienen. %2</numerusform>
+            <numerusform>%n Milben gefunden: %1 je 100 Bienen. %2</numerusform>
+        </translation>
+    </message>
+    <message>
         <source>; </source>
         <comment>between labels</comment>
         <translation>; </translation>
     </message>
     <message>
         <source>Above each: its first and last day, and the product as named on its label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über jeder: erster und letzter Tag und das Mittel, wie es auf dem Etikett heißt.</translation>
     </message>
     <message>
         <source>All yards</source>
@@ -5118,11 +5190,11 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>At the last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der letzten Waschprobe</translation>
     </message>
     <message>
         <source>At their last washes</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der letzten Waschprobe</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -5155,6 +5227,10 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>Colony</source>
         <translation>Volk</translation>
+    </message>
+    <message>
+        <source>Colony %1</source>
+        <translation>Volk %1</translation>
     </message>
     <message>
         <source>Colony %1, %2</source>
@@ -5203,7 +5279,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Waschprobe</translation>
     </message>
     <message>
         <source>Line</source>
@@ -5216,6 +5292,14 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>Lines that held</source>
         <translation>Gültige Schwellen</translation>
+    </message>
+    <message>
+        <source>Load over time</source>
+        <translation>Befall im Lauf der Zeit</translation>
+    </message>
+    <message>
+        <source>Load over time, colony by colony</source>
+        <translation>Befall im Lauf der Zeit, Volk für Volk</translation>
     </message>
     <message>
         <source>Load per 100 bees (90 % range)</source>
@@ -5242,8 +5326,16 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Milben je 100 Bienen</translation>
     </message>
     <message>
+        <source>Mites per 100 bees, with the 90 % range of each wash</source>
+        <translation>Milben je 100 Bienen, mit der 90-%-Spanne jeder Waschprobe</translation>
+    </message>
+    <message>
         <source>No colony was washed in this period.</source>
         <translation>In diesem Zeitraum wurde kein Volk ausgewaschen.</translation>
+    </message>
+    <message>
+        <source>No longer kept</source>
+        <translation>Nicht mehr gehalten</translation>
     </message>
     <message>
         <source>No treatment was written down for this period.</source>
@@ -5251,7 +5343,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Not washed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Waschprobe</translation>
     </message>
     <message>
         <source>Note</source>
@@ -5260,6 +5352,10 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>Nothing else was written down for this period.</source>
         <translation>Für diesen Zeitraum wurde sonst nichts notiert.</translation>
+    </message>
+    <message>
+        <source>Of the %1 colonies that were washed, the %2 with the highest loads at their last wash. All washes are in the table.</source>
+        <translation>Von den %1 Völkern mit Waschproben die %2 mit dem höchsten Befall bei der letzten Waschprobe. Alle Waschproben stehen in der Tabelle.</translation>
     </message>
     <message>
         <source>Period</source>
@@ -5287,7 +5383,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Substance or measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Wirkstoff oder Maßnahme</translation>
     </message>
     <message>
         <source>Supplier</source>
@@ -5299,11 +5395,23 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>The last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Waschprobe</translation>
+    </message>
+    <message>
+        <source>The last wash as a comb of a hundred cells, %1</source>
+        <translation>Die letzte Waschprobe als Wabe mit hundert Zellen, %1</translation>
     </message>
     <message>
         <source>The last wash of each colony</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Waschprobe jedes Volkes</translation>
+    </message>
+    <message>
+        <source>The yard in pictures</source>
+        <translation>Der Stand in Bildern</translation>
+    </message>
+    <message>
+        <source>The yards in pictures</source>
+        <translation>Die Stände in Bildern</translation>
     </message>
     <message>
         <source>There is no yard.</source>
@@ -5384,7 +5492,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>not washed</source>
         <comment>a colony, in this period</comment>
-        <translation type="unfinished"></translation>
+        <translation>ohne Waschprobe</translation>
     </message>
     <message>
         <source>not written down</source>
@@ -5475,7 +5583,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>%1 (%2)</source>
         <comment>a load, its range</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 frames of bees</source>
@@ -5494,7 +5602,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>%1; own %2</source>
         <comment>treat line, own line</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1; eigene %2</translation>
     </message>
     <message>
         <source>1 frame of bees</source>
@@ -5922,109 +6030,109 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <name>SeasonStripWords</name>
     <message>
         <source>Brood</source>
-        <translation type="unfinished"></translation>
+        <translation>Brut</translation>
     </message>
     <message>
         <source>Capped brood from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdeckelte Brut vom %1 bis %2.</translation>
     </message>
     <message>
         <source>Capped brood seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdeckelte Brut gesehen</translation>
     </message>
     <message>
         <source>No capped brood from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine verdeckelte Brut vom %1 bis %2.</translation>
     </message>
     <message>
         <source>No capped brood seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine verdeckelte Brut gesehen</translation>
     </message>
     <message>
         <source>Nothing is recorded yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts notiert.</translation>
     </message>
     <message>
         <source>Supers</source>
-        <translation type="unfinished"></translation>
+        <translation>Honigraum</translation>
     </message>
     <message>
         <source>Supers on from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Honigraum drauf vom %1 bis %2.</translation>
     </message>
     <message>
         <source>Supers on, for the nectar flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Honigraum drauf, für die Tracht</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Today is %1.</source>
         <comment>day</comment>
-        <translation type="unfinished"></translation>
+        <translation>Heute ist der %1.</translation>
     </message>
     <message>
         <source>Treated</source>
-        <translation type="unfinished"></translation>
+        <translation>Behandelt</translation>
     </message>
     <message>
         <source>Treated from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Behandelt vom %1 bis %2.</translation>
     </message>
     <message>
         <source>Treatment, from its first to its last day</source>
-        <translation type="unfinished"></translation>
+        <translation>Behandlung, vom ersten bis zum letzten Tag</translation>
     </message>
     <message>
         <source>Turn date %1.</source>
         <comment>day</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stichtag %1.</translation>
     </message>
     <message>
         <source>Turn date: mites must be low by then</source>
-        <translation type="unfinished"></translation>
+        <translation>Stichtag: bis dahin müssen es wenige Milben sein</translation>
     </message>
     <message>
         <source>Twelve months from %1 %2.</source>
         <comment>month, year</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zwölf Monate ab %1 %2.</translation>
     </message>
     <message>
         <source>Wash due</source>
-        <translation type="unfinished"></translation>
+        <translation>Waschprobe fällig</translation>
     </message>
     <message>
         <source>Washed</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgewaschen</translation>
     </message>
     <message numerus="yes">
         <source>Washed on %n day(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>An %n Tag ausgewaschen.</numerusform>
+            <numerusform>An %n Tagen ausgewaschen.</numerusform>
         </translation>
     </message>
     <message>
         <source>Washes</source>
-        <translation type="unfinished"></translation>
+        <translation>Proben</translation>
     </message>
     <message numerus="yes">
         <source>Washes due on %n day(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Waschproben fällig an %n Tag.</numerusform>
+            <numerusform>Waschproben fällig an %n Tagen.</numerusform>
         </translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>heute</translation>
     </message>
     <message>
         <source>turn date %1</source>
         <comment>day</comment>
-        <translation type="unfinished"></translation>
+        <translation>Stichtag %1</translation>
     </message>
 </context>
 <context>
@@ -6330,6 +6438,62 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>°F</source>
         <translation>°F</translation>
+    </message>
+</context>
+<context>
+    <name>SlopesWords</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>label of a colony, load</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Colony %1, not treated: %2 mites per 100 bees before, %3 after.</source>
+        <translation>Volk %1, nicht behandelt: davor %2 Milben je 100 Bienen, danach %3.</translation>
+    </message>
+    <message>
+        <source>Colony %1: %2 mites per 100 bees before, %3 after.</source>
+        <translation>Volk %1: davor %2 Milben je 100 Bienen, danach %3.</translation>
+    </message>
+    <message>
+        <source>High loads are drawn closer together.</source>
+        <translation>Hoher Befall ist enger gezeichnet.</translation>
+    </message>
+    <message>
+        <source>No colony was washed both before and after it.</source>
+        <translation>Kein Volk wurde davor und danach ausgewaschen.</translation>
+    </message>
+    <message>
+        <source>None found</source>
+        <translation>Keine gefunden</translation>
+    </message>
+    <message>
+        <source>Range in 9 of 10 cases</source>
+        <translation>Bereich in 9 von 10 Fällen</translation>
+    </message>
+    <message>
+        <source>Treat line</source>
+        <translation>Behandlungsschwelle</translation>
+    </message>
+    <message>
+        <source>Treated colony</source>
+        <translation>Behandeltes Volk</translation>
+    </message>
+    <message>
+        <source>Untreated colony</source>
+        <translation>Unbehandeltes Volk</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>danach</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>davor</translation>
+    </message>
+    <message>
+        <source>treat line %1</source>
+        <translation>Schwelle %1</translation>
     </message>
 </context>
 <context>
@@ -7685,6 +7849,112 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>Colonies</source>
         <translation>Völker</translation>
+    </message>
+</context>
+<context>
+    <name>YardComparisonWords</name>
+    <message>
+        <source>%1.</source>
+        <comment>a standing as a sentence</comment>
+        <translation>%1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies) not washed.</source>
+        <translation>
+            <numerusform>%n Volk ohne Waschprobe.</numerusform>
+            <numerusform>%n Völker ohne Waschprobe.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies), the highest load first.</source>
+        <translation>
+            <numerusform>%n Volk, der höchste Befall zuerst.</numerusform>
+            <numerusform>%n Völker, der höchste Befall zuerst.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them is (are) over the line.</source>
+        <translation>
+            <numerusform>%n davon ist über der Schwelle.</numerusform>
+            <numerusform>%n davon sind über der Schwelle.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Colony %1: %2 per 100 bees, %3 to %4 in 9 of 10 cases.</source>
+        <translation>Volk %1: %2 je 100 Bienen, in 9 von 10 Fällen %3 bis %4.</translation>
+    </message>
+    <message>
+        <source>Colony %1: none found, up to %2 per 100 bees.</source>
+        <translation>Volk %1: keine gefunden, bis zu %2 je 100 Bienen.</translation>
+    </message>
+    <message>
+        <source>Colony %1: not washed.</source>
+        <translation>Volk %1: keine Waschprobe.</translation>
+    </message>
+    <message>
+        <source>Latest wash, with the range of 9 in 10 cases</source>
+        <translation>Letzte Waschprobe, mit dem Bereich in 9 von 10 Fällen</translation>
+    </message>
+    <message>
+        <source>Mites per 100 bees</source>
+        <translation>Milben je 100 Bienen</translation>
+    </message>
+    <message>
+        <source>No colony is kept in this yard yet.</source>
+        <translation>An diesem Stand gibt es noch kein Volk.</translation>
+    </message>
+    <message numerus="yes">
+        <source>No wash yet in %n colony(ies).</source>
+        <translation>
+            <numerusform>Noch keine Waschprobe in %n Volk.</numerusform>
+            <numerusform>Noch keine Waschprobe in %n Völkern.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>None found; the load can be up to the stroke</source>
+        <translation>Keine gefunden; der Befall kann bis zum Strich reichen</translation>
+    </message>
+    <message>
+        <source>None of them is over its line.</source>
+        <translation>Keines ist über seiner Schwelle.</translation>
+    </message>
+    <message>
+        <source>Not washed</source>
+        <translation>Keine Waschprobe</translation>
+    </message>
+    <message>
+        <source>Own line</source>
+        <translation>Eigene Schwelle</translation>
+    </message>
+    <message>
+        <source>Treat line</source>
+        <translation>Behandlungsschwelle</translation>
+    </message>
+    <message numerus="yes">
+        <source>Washed %n day(s) ago.</source>
+        <translation>
+            <numerusform>Waschprobe vor %n Tag.</numerusform>
+            <numerusform>Waschprobe vor %n Tagen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not washed</source>
+        <translation>keine Waschprobe</translation>
+    </message>
+    <message>
+        <source>own line %1</source>
+        <translation>eigene %1</translation>
+    </message>
+    <message>
+        <source>treat line %1</source>
+        <translation>Schwelle %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>washed %n day(s) ago</source>
+        <translation>
+            <numerusform>Probe vor %n Tag</numerusform>
+            <numerusform>Probe vor %n Tagen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10323,13 +10593,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>Running now</source>
         <translation>Läuft gerade</translation>
-    </message>
-    <message numerus="yes">
-        <source>Twelve months from %1: %n treatment(s).</source>
-        <translation>
-            <numerusform>Zwölf Monate ab %1: %n Behandlung.</numerusform>
-            <numerusform>Zwölf Monate ab %1: %n Behandlungen.</numerusform>
-        </translation>
     </message>
     <message>
         <source>halfcup-season-%1.ics</source>

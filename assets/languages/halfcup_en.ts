@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>LoadLegend</name>
+    <message numerus="yes">
+        <source>%n wash(es) since %1.</source>
+        <translation>
+            <numerusform>%n wash since %1.</numerusform>
+            <numerusform>%n washes since %1.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>PlanWords</name>
     <message numerus="yes">
         <source>%n colony(ies)</source>
@@ -113,12 +123,48 @@
     </message>
 </context>
 <context>
+    <name>Report</name>
+    <message numerus="yes">
+        <source>%1: %n colony(ies).</source>
+        <comment>standing</comment>
+        <translation>
+            <numerusform>%1: %n colony.</numerusform>
+            <numerusform>%1: %n colonies.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mite(s) found: %1 per 100 bees. %2</source>
+        <comment>load and range; the comb in words</comment>
+        <translation>
+            <numerusform>%n mite found: %1 per 100 bees. %2</numerusform>
+            <numerusform>%n mites found: %1 per 100 bees. %2</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Restoring</name>
     <message numerus="yes">
         <source>%1 was put back: %n wash(es) are in your records now.</source>
         <translation>
             <numerusform>%1 was put back: %n wash is in your records now.</numerusform>
             <numerusform>%1 was put back: %n washes are in your records now.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>SeasonStripWords</name>
+    <message numerus="yes">
+        <source>Washed on %n day(s).</source>
+        <translation>
+            <numerusform>Washed on %n day.</numerusform>
+            <numerusform>Washed on %n days.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Washes due on %n day(s).</source>
+        <translation>
+            <numerusform>Washes due on %n day.</numerusform>
+            <numerusform>Washes due on %n days.</numerusform>
         </translation>
     </message>
 </context>
@@ -187,6 +233,51 @@
         <translation>
             <numerusform>%n mite</numerusform>
             <numerusform>%n mites</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>YardComparisonWords</name>
+    <message numerus="yes">
+        <source>%n colony(ies) not washed.</source>
+        <translation>
+            <numerusform>%n colony not washed.</numerusform>
+            <numerusform>%n colonies not washed.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies), the highest load first.</source>
+        <translation>
+            <numerusform>%n colony, the highest load first.</numerusform>
+            <numerusform>%n colonies, the highest load first.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them is (are) over the line.</source>
+        <translation>
+            <numerusform>%n of them is over the line.</numerusform>
+            <numerusform>%n of them are over the line.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>No wash yet in %n colony(ies).</source>
+        <translation>
+            <numerusform>No wash yet in %n colony.</numerusform>
+            <numerusform>No wash yet in %n colonies.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Washed %n day(s) ago.</source>
+        <translation>
+            <numerusform>Washed %n day ago.</numerusform>
+            <numerusform>Washed %n days ago.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>washed %n day(s) ago</source>
+        <translation>
+            <numerusform>washed %n day ago</numerusform>
+            <numerusform>washed %n days ago</numerusform>
         </translation>
     </message>
 </context>
@@ -485,13 +576,6 @@
         <translation>
             <numerusform>%n yard</numerusform>
             <numerusform>%n yards</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Twelve months from %1: %n treatment(s).</source>
-        <translation>
-            <numerusform>Twelve months from %1: %n treatment.</numerusform>
-            <numerusform>Twelve months from %1: %n treatments.</numerusform>
         </translation>
     </message>
 </context>

@@ -477,6 +477,24 @@
     </message>
 </context>
 <context>
+    <name>ComparePage</name>
+    <message>
+        <source>Colonies compared</source>
+        <translation>Colonias comparadas</translation>
+    </message>
+</context>
+<context>
+    <name>CompareWords</name>
+    <message>
+        <source>Hide the words</source>
+        <translation>Ocultar las palabras</translation>
+    </message>
+    <message>
+        <source>The same in words</source>
+        <translation>Lo mismo en palabras</translation>
+    </message>
+</context>
+<context>
     <name>CountBar</name>
     <message>
         <source>Done</source>
@@ -568,6 +586,10 @@
 </context>
 <context>
     <name>CountFace</name>
+    <message>
+        <source>On wet glass, two touches of one point at once count as one.</source>
+        <translation type="unfinished"></translation>
+    </message>
     <message>
         <source>or press a volume key</source>
         <translation>o pulsa una tecla de volumen</translation>
@@ -3168,8 +3190,16 @@
 <context>
     <name>HereColonies</name>
     <message>
+        <source>Compare the colonies</source>
+        <translation>Comparar las colonias</translation>
+    </message>
+    <message>
         <source>No colony is kept in this yard yet.</source>
         <translation>Aún no hay colonias en este apiario.</translation>
+    </message>
+    <message>
+        <source>side by side, the highest load first</source>
+        <translation>una tras otra, la carga más alta primero</translation>
     </message>
 </context>
 <context>
@@ -3620,6 +3650,17 @@
     </message>
 </context>
 <context>
+    <name>MarksMeaning</name>
+    <message>
+        <source>Hide what the marks mean</source>
+        <translation>Ocultar los signos</translation>
+    </message>
+    <message>
+        <source>What the marks mean</source>
+        <translation>Qué significan los signos</translation>
+    </message>
+</context>
+<context>
     <name>MessageSheet</name>
     <message>
         <source>Please read</source>
@@ -3942,13 +3983,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>How to count?</source>
         <translation>¿Cómo contar?</translation>
-    </message>
-</context>
-<context>
-    <name>MonthsStrip</name>
-    <message>
-        <source>Bar: treatment. Dot: wash due. Flag: turn date. Pointer: today.</source>
-        <translation>Barra: tratamiento. Punto: lavado pendiente. Bandera: fecha límite. Marca: hoy.</translation>
     </message>
 </context>
 <context>
@@ -4607,28 +4641,28 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <name>PictureWords</name>
     <message>
         <source>Can't tell yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se sabe</translation>
     </message>
     <message>
         <source>Close to your line</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerca de tu umbral</translation>
     </message>
     <message>
         <source>Over your line</source>
-        <translation type="unfinished"></translation>
+        <translation>Supera tu umbral</translation>
     </message>
     <message>
         <source>Under your line</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajo tu umbral</translation>
     </message>
     <message>
         <source>d MMMM</source>
         <comment>date format without year, as in 18 May</comment>
-        <translation type="unfinished"></translation>
+        <translation>d 'de' MMMM</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de %1</translation>
     </message>
 </context>
 <context>
@@ -5045,8 +5079,18 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>%1 (%2) de cada 100 celdas de zángano</translation>
     </message>
     <message>
+        <source>%1 (dead, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (muerta, %2)</translation>
+    </message>
+    <message>
         <source>%1 (invented)</source>
         <translation>%1 (inventado)</translation>
+    </message>
+    <message>
+        <source>%1 (put into another, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (unida a otra, %2)</translation>
     </message>
     <message>
         <source>%1 days; honey from %2</source>
@@ -5060,7 +5104,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>%1 to %2: %3</source>
         <comment>first and last day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2: %3</translation>
     </message>
     <message>
         <source>%1, %2 to %3 of %4</source>
@@ -5075,7 +5119,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>%1: %2</source>
         <comment>the day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -5085,14 +5129,14 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>%1: %2.</source>
         <comment>standing, colonies</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2.</translation>
     </message>
     <message numerus="yes">
-        <source>%1: %n colonies.</source>
+        <source>%1: %n colony(ies).</source>
         <comment>standing</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1: %n colonia.</numerusform>
+            <numerusform>%1: %n colonias.</numerusform>
         </translation>
     </message>
     <message>
@@ -5104,13 +5148,41 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>%1: se supone que halla %2 de lo que halla un lavado con alcohol; la carga ya lo tiene en cuenta.</translation>
     </message>
     <message>
+        <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range</source>
+        <comment>yard</comment>
+        <translation>%1: el último lavado de cada colonia, ácaros por 100 abejas con el margen del 90 %</translation>
+    </message>
+    <message>
+        <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range. Colonies %2 to %3 of %4, the highest loads first</source>
+        <comment>yard</comment>
+        <translation>%1: el último lavado de cada colonia, ácaros por 100 abejas con el margen del 90 %. Colonias %2 a %3 de %4, las cargas más altas primero</translation>
+    </message>
+    <message>
+        <source>%1: twelve months from %2</source>
+        <comment>yard, day</comment>
+        <translation>%1: doce meses desde el %2</translation>
+    </message>
+    <message>
+        <source>%1: where the hives stand, north up</source>
+        <comment>yard</comment>
+        <translation>%1: dónde están las colmenas, norte arriba</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mite(s) found: %1 per 100 bees. %2</source>
+        <comment>load and range; the comb in words</comment>
+        <translation>
+            <numerusform>%n ácaro encontrado: %1 por 100 abejas. %2</numerusform>
+            <numerusform>%n ácaros encontrados: %1 por 100 abejas. %2</numerusform>
+        </translation>
+    </message>
+    <message>
         <source>; </source>
         <comment>between labels</comment>
         <translation>; </translation>
     </message>
     <message>
         <source>Above each: its first and last day, and the product as named on its label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Encima de cada uno: el primer y el último día, y el producto como figura en su etiqueta.</translation>
     </message>
     <message>
         <source>All yards</source>
@@ -5118,11 +5190,11 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>At the last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>En el último lavado</translation>
     </message>
     <message>
         <source>At their last washes</source>
-        <translation type="unfinished"></translation>
+        <translation>En sus últimos lavados</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -5155,6 +5227,10 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>Colony</source>
         <translation>Colonia</translation>
+    </message>
+    <message>
+        <source>Colony %1</source>
+        <translation>Colonia %1</translation>
     </message>
     <message>
         <source>Colony %1, %2</source>
@@ -5203,7 +5279,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Último lavado</translation>
     </message>
     <message>
         <source>Line</source>
@@ -5216,6 +5292,14 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>Lines that held</source>
         <translation>Umbrales aplicados</translation>
+    </message>
+    <message>
+        <source>Load over time</source>
+        <translation>Carga a lo largo del tiempo</translation>
+    </message>
+    <message>
+        <source>Load over time, colony by colony</source>
+        <translation>Carga a lo largo del tiempo, colonia por colonia</translation>
     </message>
     <message>
         <source>Load per 100 bees (90 % range)</source>
@@ -5242,8 +5326,16 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>Ácaros por 100 abejas</translation>
     </message>
     <message>
+        <source>Mites per 100 bees, with the 90 % range of each wash</source>
+        <translation>Ácaros por 100 abejas, con el margen del 90 % de cada lavado</translation>
+    </message>
+    <message>
         <source>No colony was washed in this period.</source>
         <translation>En este período no se hizo ningún lavado.</translation>
+    </message>
+    <message>
+        <source>No longer kept</source>
+        <translation>Ya no existen</translation>
     </message>
     <message>
         <source>No treatment was written down for this period.</source>
@@ -5251,7 +5343,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Not washed</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin lavar</translation>
     </message>
     <message>
         <source>Note</source>
@@ -5260,6 +5352,10 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>Nothing else was written down for this period.</source>
         <translation>Para este período no se anotó nada más.</translation>
+    </message>
+    <message>
+        <source>Of the %1 colonies that were washed, the %2 with the highest loads at their last wash. All washes are in the table.</source>
+        <translation>De las %1 colonias lavadas, las %2 con las cargas más altas en su último lavado. Todos los lavados están en la tabla.</translation>
     </message>
     <message>
         <source>Period</source>
@@ -5287,7 +5383,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>Substance or measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Sustancia o medida</translation>
     </message>
     <message>
         <source>Supplier</source>
@@ -5299,11 +5395,23 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
     <message>
         <source>The last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>El último lavado</translation>
+    </message>
+    <message>
+        <source>The last wash as a comb of a hundred cells, %1</source>
+        <translation>El último lavado como un panal de cien celdas, %1</translation>
     </message>
     <message>
         <source>The last wash of each colony</source>
-        <translation type="unfinished"></translation>
+        <translation>El último lavado de cada colonia</translation>
+    </message>
+    <message>
+        <source>The yard in pictures</source>
+        <translation>El apiario en imágenes</translation>
+    </message>
+    <message>
+        <source>The yards in pictures</source>
+        <translation>Los apiarios en imágenes</translation>
     </message>
     <message>
         <source>There is no yard.</source>
@@ -5384,7 +5492,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>not washed</source>
         <comment>a colony, in this period</comment>
-        <translation type="unfinished"></translation>
+        <translation>sin lavar</translation>
     </message>
     <message>
         <source>not written down</source>
@@ -5475,7 +5583,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>%1 (%2)</source>
         <comment>a load, its range</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 frames of bees</source>
@@ -5494,7 +5602,7 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>%1; own %2</source>
         <comment>treat line, own line</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1; propio %2</translation>
     </message>
     <message>
         <source>1 frame of bees</source>
@@ -5922,109 +6030,109 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <name>SeasonStripWords</name>
     <message>
         <source>Brood</source>
-        <translation type="unfinished"></translation>
+        <translation>Cría</translation>
     </message>
     <message>
         <source>Capped brood from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cría operculada del %1 al %2.</translation>
     </message>
     <message>
         <source>Capped brood seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Cría operculada vista</translation>
     </message>
     <message>
         <source>No capped brood from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin cría operculada del %1 al %2.</translation>
     </message>
     <message>
         <source>No capped brood seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin cría operculada</translation>
     </message>
     <message>
         <source>Nothing is recorded yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada anotado.</translation>
     </message>
     <message>
         <source>Supers</source>
-        <translation type="unfinished"></translation>
+        <translation>Alzas</translation>
     </message>
     <message>
         <source>Supers on from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alzas puestas del %1 al %2.</translation>
     </message>
     <message>
         <source>Supers on, for the nectar flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Alzas puestas, para la mielada</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy</translation>
     </message>
     <message>
         <source>Today is %1.</source>
         <comment>day</comment>
-        <translation type="unfinished"></translation>
+        <translation>Hoy es %1.</translation>
     </message>
     <message>
         <source>Treated</source>
-        <translation type="unfinished"></translation>
+        <translation>Tratado</translation>
     </message>
     <message>
         <source>Treated from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tratado del %1 al %2.</translation>
     </message>
     <message>
         <source>Treatment, from its first to its last day</source>
-        <translation type="unfinished"></translation>
+        <translation>Tratamiento, del primer al último día</translation>
     </message>
     <message>
         <source>Turn date %1.</source>
         <comment>day</comment>
-        <translation type="unfinished"></translation>
+        <translation>Fecha límite %1.</translation>
     </message>
     <message>
         <source>Turn date: mites must be low by then</source>
-        <translation type="unfinished"></translation>
+        <translation>Fecha límite: para entonces debe haber pocos ácaros</translation>
     </message>
     <message>
         <source>Twelve months from %1 %2.</source>
         <comment>month, year</comment>
-        <translation type="unfinished"></translation>
+        <translation>Doce meses desde %1 de %2.</translation>
     </message>
     <message>
         <source>Wash due</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavado pendiente</translation>
     </message>
     <message>
         <source>Washed</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavado hecho</translation>
     </message>
     <message numerus="yes">
         <source>Washed on %n day(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Lavados en %n día.</numerusform>
+            <numerusform>Lavados en %n días.</numerusform>
         </translation>
     </message>
     <message>
         <source>Washes</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavados</translation>
     </message>
     <message numerus="yes">
         <source>Washes due on %n day(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Lavados pendientes en %n día.</numerusform>
+            <numerusform>Lavados pendientes en %n días.</numerusform>
         </translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>hoy</translation>
     </message>
     <message>
         <source>turn date %1</source>
         <comment>day</comment>
-        <translation type="unfinished"></translation>
+        <translation>fecha límite %1</translation>
     </message>
 </context>
 <context>
@@ -6330,6 +6438,62 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>°F</source>
         <translation>°F</translation>
+    </message>
+</context>
+<context>
+    <name>SlopesWords</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>label of a colony, load</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Colony %1, not treated: %2 mites per 100 bees before, %3 after.</source>
+        <translation>Colonia %1, sin tratar: %2 ácaros por 100 abejas antes, %3 después.</translation>
+    </message>
+    <message>
+        <source>Colony %1: %2 mites per 100 bees before, %3 after.</source>
+        <translation>Colonia %1: %2 ácaros por 100 abejas antes, %3 después.</translation>
+    </message>
+    <message>
+        <source>High loads are drawn closer together.</source>
+        <translation>Las cargas altas van más juntas.</translation>
+    </message>
+    <message>
+        <source>No colony was washed both before and after it.</source>
+        <translation>Ninguna colonia tiene lavado antes y después.</translation>
+    </message>
+    <message>
+        <source>None found</source>
+        <translation>Ninguno</translation>
+    </message>
+    <message>
+        <source>Range in 9 of 10 cases</source>
+        <translation>Margen en 9 de cada 10 casos</translation>
+    </message>
+    <message>
+        <source>Treat line</source>
+        <translation>Umbral de tratamiento</translation>
+    </message>
+    <message>
+        <source>Treated colony</source>
+        <translation>Colonia tratada</translation>
+    </message>
+    <message>
+        <source>Untreated colony</source>
+        <translation>Colonia sin tratar</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>después</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>antes</translation>
+    </message>
+    <message>
+        <source>treat line %1</source>
+        <translation>umbral %1</translation>
     </message>
 </context>
 <context>
@@ -7685,6 +7849,112 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>Colonies</source>
         <translation>Colonias</translation>
+    </message>
+</context>
+<context>
+    <name>YardComparisonWords</name>
+    <message>
+        <source>%1.</source>
+        <comment>a standing as a sentence</comment>
+        <translation>%1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies) not washed.</source>
+        <translation>
+            <numerusform>%n colonia sin lavado.</numerusform>
+            <numerusform>%n colonias sin lavado.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies), the highest load first.</source>
+        <translation>
+            <numerusform>%n colonia, la carga más alta primero.</numerusform>
+            <numerusform>%n colonias, la carga más alta primero.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them is (are) over the line.</source>
+        <translation>
+            <numerusform>%n de ellas está por encima del umbral.</numerusform>
+            <numerusform>%n de ellas están por encima del umbral.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Colony %1: %2 per 100 bees, %3 to %4 in 9 of 10 cases.</source>
+        <translation>Colonia %1: %2 por 100 abejas; en 9 de cada 10 casos, de %3 a %4.</translation>
+    </message>
+    <message>
+        <source>Colony %1: none found, up to %2 per 100 bees.</source>
+        <translation>Colonia %1: ninguno, hasta %2 por 100 abejas.</translation>
+    </message>
+    <message>
+        <source>Colony %1: not washed.</source>
+        <translation>Colonia %1: sin lavado.</translation>
+    </message>
+    <message>
+        <source>Latest wash, with the range of 9 in 10 cases</source>
+        <translation>Último lavado, con el margen en 9 de cada 10 casos</translation>
+    </message>
+    <message>
+        <source>Mites per 100 bees</source>
+        <translation>Ácaros por 100 abejas</translation>
+    </message>
+    <message>
+        <source>No colony is kept in this yard yet.</source>
+        <translation>Aún no hay colonias en este apiario.</translation>
+    </message>
+    <message numerus="yes">
+        <source>No wash yet in %n colony(ies).</source>
+        <translation>
+            <numerusform>Aún sin lavado en %n colonia.</numerusform>
+            <numerusform>Aún sin lavado en %n colonias.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>None found; the load can be up to the stroke</source>
+        <translation>Ninguno; la carga puede llegar hasta la raya</translation>
+    </message>
+    <message>
+        <source>None of them is over its line.</source>
+        <translation>Ninguna está por encima de su umbral.</translation>
+    </message>
+    <message>
+        <source>Not washed</source>
+        <translation>Sin lavado</translation>
+    </message>
+    <message>
+        <source>Own line</source>
+        <translation>Umbral propio</translation>
+    </message>
+    <message>
+        <source>Treat line</source>
+        <translation>Umbral de tratamiento</translation>
+    </message>
+    <message numerus="yes">
+        <source>Washed %n day(s) ago.</source>
+        <translation>
+            <numerusform>Lavado hace %n día.</numerusform>
+            <numerusform>Lavado hace %n días.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not washed</source>
+        <translation>sin lavado</translation>
+    </message>
+    <message>
+        <source>own line %1</source>
+        <translation>propio %1</translation>
+    </message>
+    <message>
+        <source>treat line %1</source>
+        <translation>umbral %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>washed %n day(s) ago</source>
+        <translation>
+            <numerusform>lavado hace %n día</numerusform>
+            <numerusform>lavado hace %n días</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10323,13 +10593,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>Running now</source>
         <translation>En curso</translation>
-    </message>
-    <message numerus="yes">
-        <source>Twelve months from %1: %n treatment(s).</source>
-        <translation>
-            <numerusform>Doce meses desde %1: %n tratamiento.</numerusform>
-            <numerusform>Doce meses desde %1: %n tratamientos.</numerusform>
-        </translation>
     </message>
     <message>
         <source>halfcup-season-%1.ics</source>

@@ -477,6 +477,24 @@
     </message>
 </context>
 <context>
+    <name>ComparePage</name>
+    <message>
+        <source>Colonies compared</source>
+        <translation>Colonies comparées</translation>
+    </message>
+</context>
+<context>
+    <name>CompareWords</name>
+    <message>
+        <source>Hide the words</source>
+        <translation>Masquer les mots</translation>
+    </message>
+    <message>
+        <source>The same in words</source>
+        <translation>La même chose en mots</translation>
+    </message>
+</context>
+<context>
     <name>CountBar</name>
     <message>
         <source>Done</source>
@@ -568,6 +586,10 @@
 </context>
 <context>
     <name>CountFace</name>
+    <message>
+        <source>On wet glass, two touches of one point at once count as one.</source>
+        <translation type="unfinished"></translation>
+    </message>
     <message>
         <source>or press a volume key</source>
         <translation>ou une touche de volume</translation>
@@ -3168,8 +3190,16 @@
 <context>
     <name>HereColonies</name>
     <message>
+        <source>Compare the colonies</source>
+        <translation>Comparer les colonies</translation>
+    </message>
+    <message>
         <source>No colony is kept in this yard yet.</source>
         <translation>Pas encore de colonie dans ce rucher.</translation>
+    </message>
+    <message>
+        <source>side by side, the highest load first</source>
+        <translation>côte à côte, la charge la plus haute d’abord</translation>
     </message>
 </context>
 <context>
@@ -3620,6 +3650,17 @@
     </message>
 </context>
 <context>
+    <name>MarksMeaning</name>
+    <message>
+        <source>Hide what the marks mean</source>
+        <translation>Masquer les signes</translation>
+    </message>
+    <message>
+        <source>What the marks mean</source>
+        <translation>Que veulent dire les signes</translation>
+    </message>
+</context>
+<context>
     <name>MessageSheet</name>
     <message>
         <source>Please read</source>
@@ -3942,13 +3983,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>How to count?</source>
         <translation>Comment compter ?</translation>
-    </message>
-</context>
-<context>
-    <name>MonthsStrip</name>
-    <message>
-        <source>Bar: treatment. Dot: wash due. Flag: turn date. Pointer: today.</source>
-        <translation>Barre : traitement. Point : lavage à faire. Drapeau : date charnière. Aiguille : aujourd’hui.</translation>
     </message>
 </context>
 <context>
@@ -4607,28 +4641,28 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <name>PictureWords</name>
     <message>
         <source>Can't tell yet</source>
-        <translation type="unfinished"></translation>
+        <translation>On ne sait pas encore</translation>
     </message>
     <message>
         <source>Close to your line</source>
-        <translation type="unfinished"></translation>
+        <translation>Près de votre seuil</translation>
     </message>
     <message>
         <source>Over your line</source>
-        <translation type="unfinished"></translation>
+        <translation>Au-delà de votre seuil</translation>
     </message>
     <message>
         <source>Under your line</source>
-        <translation type="unfinished"></translation>
+        <translation>Sous votre seuil</translation>
     </message>
     <message>
         <source>d MMMM</source>
         <comment>date format without year, as in 18 May</comment>
-        <translation type="unfinished"></translation>
+        <translation>d MMMM</translation>
     </message>
     <message>
         <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>moins de %1</translation>
     </message>
 </context>
 <context>
@@ -5045,8 +5079,18 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>%1 (%2) cellules de mâles sur 100</translation>
     </message>
     <message>
+        <source>%1 (dead, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (morte, %2)</translation>
+    </message>
+    <message>
         <source>%1 (invented)</source>
         <translation>%1 (inventé)</translation>
+    </message>
+    <message>
+        <source>%1 (put into another, %2)</source>
+        <comment>colony, day</comment>
+        <translation>%1 (réunie à une autre, %2)</translation>
     </message>
     <message>
         <source>%1 days; honey from %2</source>
@@ -5060,7 +5104,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1 to %2: %3</source>
         <comment>first and last day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 au %2 : %3</translation>
     </message>
     <message>
         <source>%1, %2 to %3 of %4</source>
@@ -5075,7 +5119,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1: %2</source>
         <comment>the day, the product</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -5085,14 +5129,14 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1: %2.</source>
         <comment>standing, colonies</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 : %2.</translation>
     </message>
     <message numerus="yes">
-        <source>%1: %n colonies.</source>
+        <source>%1: %n colony(ies).</source>
         <comment>standing</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 : %n colonie.</numerusform>
+            <numerusform>%1 : %n colonies.</numerusform>
         </translation>
     </message>
     <message>
@@ -5104,13 +5148,41 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>%1 : on admet que cette méthode trouve %2 de ce que trouve un lavage à l’alcool ; la charge en tient compte.</translation>
     </message>
     <message>
+        <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range</source>
+        <comment>yard</comment>
+        <translation>%1 : le dernier lavage de chaque colonie, varroas pour 100 abeilles avec la fourchette à 90 %</translation>
+    </message>
+    <message>
+        <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range. Colonies %2 to %3 of %4, the highest loads first</source>
+        <comment>yard</comment>
+        <translation>%1 : le dernier lavage de chaque colonie, varroas pour 100 abeilles avec la fourchette à 90 %. Colonies %2 à %3 sur %4, les charges les plus fortes d'abord</translation>
+    </message>
+    <message>
+        <source>%1: twelve months from %2</source>
+        <comment>yard, day</comment>
+        <translation>%1 : douze mois à partir du %2</translation>
+    </message>
+    <message>
+        <source>%1: where the hives stand, north up</source>
+        <comment>yard</comment>
+        <translation>%1 : où sont les ruches, le nord en haut</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mite(s) found: %1 per 100 bees. %2</source>
+        <comment>load and range; the comb in words</comment>
+        <translation>
+            <numerusform>%n varroa trouvé : %1 pour 100 abeilles. %2</numerusform>
+            <numerusform>%n varroas trouvés : %1 pour 100 abeilles. %2</numerusform>
+        </translation>
+    </message>
+    <message>
         <source>; </source>
         <comment>between labels</comment>
         <translation>; </translation>
     </message>
     <message>
         <source>Above each: its first and last day, and the product as named on its label.</source>
-        <translation type="unfinished"></translation>
+        <translation>Au-dessus de chacun : le premier et le dernier jour, et le produit tel que nommé sur son étiquette.</translation>
     </message>
     <message>
         <source>All yards</source>
@@ -5118,11 +5190,11 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>At the last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Au dernier lavage</translation>
     </message>
     <message>
         <source>At their last washes</source>
-        <translation type="unfinished"></translation>
+        <translation>À leurs derniers lavages</translation>
     </message>
     <message>
         <source>Batch</source>
@@ -5155,6 +5227,10 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>Colony</source>
         <translation>Colonie</translation>
+    </message>
+    <message>
+        <source>Colony %1</source>
+        <translation>Colonie %1</translation>
     </message>
     <message>
         <source>Colony %1, %2</source>
@@ -5203,7 +5279,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernier lavage</translation>
     </message>
     <message>
         <source>Line</source>
@@ -5216,6 +5292,14 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>Lines that held</source>
         <translation>Seuils appliqués</translation>
+    </message>
+    <message>
+        <source>Load over time</source>
+        <translation>Charge au fil du temps</translation>
+    </message>
+    <message>
+        <source>Load over time, colony by colony</source>
+        <translation>Charge au fil du temps, colonie par colonie</translation>
     </message>
     <message>
         <source>Load per 100 bees (90 % range)</source>
@@ -5242,8 +5326,16 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Varroas pour 100 abeilles</translation>
     </message>
     <message>
+        <source>Mites per 100 bees, with the 90 % range of each wash</source>
+        <translation>Varroas pour 100 abeilles, avec la fourchette à 90 % de chaque lavage</translation>
+    </message>
+    <message>
         <source>No colony was washed in this period.</source>
         <translation>Aucun lavage pendant cette période.</translation>
+    </message>
+    <message>
+        <source>No longer kept</source>
+        <translation>N'existent plus</translation>
     </message>
     <message>
         <source>No treatment was written down for this period.</source>
@@ -5251,7 +5343,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Not washed</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas lavées</translation>
     </message>
     <message>
         <source>Note</source>
@@ -5260,6 +5352,10 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>Nothing else was written down for this period.</source>
         <translation>Rien d’autre n’a été noté pour cette période.</translation>
+    </message>
+    <message>
+        <source>Of the %1 colonies that were washed, the %2 with the highest loads at their last wash. All washes are in the table.</source>
+        <translation>Des %1 colonies lavées, les %2 dont la charge était la plus forte au dernier lavage. Tous les lavages sont dans le tableau.</translation>
     </message>
     <message>
         <source>Period</source>
@@ -5287,7 +5383,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Substance or measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Substance ou mesure</translation>
     </message>
     <message>
         <source>Supplier</source>
@@ -5299,11 +5395,23 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>The last wash</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dernier lavage</translation>
+    </message>
+    <message>
+        <source>The last wash as a comb of a hundred cells, %1</source>
+        <translation>Le dernier lavage comme un rayon de cent cellules, %1</translation>
     </message>
     <message>
         <source>The last wash of each colony</source>
-        <translation type="unfinished"></translation>
+        <translation>Le dernier lavage de chaque colonie</translation>
+    </message>
+    <message>
+        <source>The yard in pictures</source>
+        <translation>Le rucher en images</translation>
+    </message>
+    <message>
+        <source>The yards in pictures</source>
+        <translation>Les ruchers en images</translation>
     </message>
     <message>
         <source>There is no yard.</source>
@@ -5384,7 +5492,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>not washed</source>
         <comment>a colony, in this period</comment>
-        <translation type="unfinished"></translation>
+        <translation>pas lavée</translation>
     </message>
     <message>
         <source>not written down</source>
@@ -5475,7 +5583,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1 (%2)</source>
         <comment>a load, its range</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2)</translation>
     </message>
     <message>
         <source>%1 frames of bees</source>
@@ -5494,7 +5602,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1; own %2</source>
         <comment>treat line, own line</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ; propre %2</translation>
     </message>
     <message>
         <source>1 frame of bees</source>
@@ -5922,109 +6030,109 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <name>SeasonStripWords</name>
     <message>
         <source>Brood</source>
-        <translation type="unfinished"></translation>
+        <translation>Couvain</translation>
     </message>
     <message>
         <source>Capped brood from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Couvain operculé du %1 au %2.</translation>
     </message>
     <message>
         <source>Capped brood seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Couvain operculé vu</translation>
     </message>
     <message>
         <source>No capped brood from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de couvain operculé du %1 au %2.</translation>
     </message>
     <message>
         <source>No capped brood seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas de couvain operculé</translation>
     </message>
     <message>
         <source>Nothing is recorded yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rien n’est encore noté.</translation>
     </message>
     <message>
         <source>Supers</source>
-        <translation type="unfinished"></translation>
+        <translation>Hausses</translation>
     </message>
     <message>
         <source>Supers on from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hausses posées du %1 au %2.</translation>
     </message>
     <message>
         <source>Supers on, for the nectar flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Hausses posées, pour la miellée</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Aujourd’hui</translation>
     </message>
     <message>
         <source>Today is %1.</source>
         <comment>day</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nous sommes le %1.</translation>
     </message>
     <message>
         <source>Treated</source>
-        <translation type="unfinished"></translation>
+        <translation>Traité</translation>
     </message>
     <message>
         <source>Treated from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Traité du %1 au %2.</translation>
     </message>
     <message>
         <source>Treatment, from its first to its last day</source>
-        <translation type="unfinished"></translation>
+        <translation>Traitement, du premier au dernier jour</translation>
     </message>
     <message>
         <source>Turn date %1.</source>
         <comment>day</comment>
-        <translation type="unfinished"></translation>
+        <translation>Date charnière %1.</translation>
     </message>
     <message>
         <source>Turn date: mites must be low by then</source>
-        <translation type="unfinished"></translation>
+        <translation>Date charnière : d’ici là, il faut peu de varroas</translation>
     </message>
     <message>
         <source>Twelve months from %1 %2.</source>
         <comment>month, year</comment>
-        <translation type="unfinished"></translation>
+        <translation>Douze mois à partir de %1 %2.</translation>
     </message>
     <message>
         <source>Wash due</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavage à faire</translation>
     </message>
     <message>
         <source>Washed</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavage fait</translation>
     </message>
     <message numerus="yes">
         <source>Washed on %n day(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Lavages sur %n jour.</numerusform>
+            <numerusform>Lavages sur %n jours.</numerusform>
         </translation>
     </message>
     <message>
         <source>Washes</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavages</translation>
     </message>
     <message numerus="yes">
         <source>Washes due on %n day(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Lavages à faire sur %n jour.</numerusform>
+            <numerusform>Lavages à faire sur %n jours.</numerusform>
         </translation>
     </message>
     <message>
         <source>today</source>
-        <translation type="unfinished"></translation>
+        <translation>aujourd’hui</translation>
     </message>
     <message>
         <source>turn date %1</source>
         <comment>day</comment>
-        <translation type="unfinished"></translation>
+        <translation>date charnière %1</translation>
     </message>
 </context>
 <context>
@@ -6330,6 +6438,62 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>°F</source>
         <translation>°F</translation>
+    </message>
+</context>
+<context>
+    <name>SlopesWords</name>
+    <message>
+        <source>%1: %2</source>
+        <comment>label of a colony, load</comment>
+        <translation>%1 : %2</translation>
+    </message>
+    <message>
+        <source>Colony %1, not treated: %2 mites per 100 bees before, %3 after.</source>
+        <translation>Colonie %1, non traitée : %2 varroas pour 100 abeilles avant, %3 après.</translation>
+    </message>
+    <message>
+        <source>Colony %1: %2 mites per 100 bees before, %3 after.</source>
+        <translation>Colonie %1 : %2 varroas pour 100 abeilles avant, %3 après.</translation>
+    </message>
+    <message>
+        <source>High loads are drawn closer together.</source>
+        <translation>Les charges hautes sont plus serrées.</translation>
+    </message>
+    <message>
+        <source>No colony was washed both before and after it.</source>
+        <translation>Aucune colonie n’a de lavage avant et après.</translation>
+    </message>
+    <message>
+        <source>None found</source>
+        <translation>Aucun trouvé</translation>
+    </message>
+    <message>
+        <source>Range in 9 of 10 cases</source>
+        <translation>Marge dans 9 cas sur 10</translation>
+    </message>
+    <message>
+        <source>Treat line</source>
+        <translation>Seuil de traitement</translation>
+    </message>
+    <message>
+        <source>Treated colony</source>
+        <translation>Colonie traitée</translation>
+    </message>
+    <message>
+        <source>Untreated colony</source>
+        <translation>Colonie non traitée</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>après</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>avant</translation>
+    </message>
+    <message>
+        <source>treat line %1</source>
+        <translation>seuil %1</translation>
     </message>
 </context>
 <context>
@@ -7685,6 +7849,112 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>Colonies</source>
         <translation>Colonies</translation>
+    </message>
+</context>
+<context>
+    <name>YardComparisonWords</name>
+    <message>
+        <source>%1.</source>
+        <comment>a standing as a sentence</comment>
+        <translation>%1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies) not washed.</source>
+        <translation>
+            <numerusform>%n colonie sans lavage.</numerusform>
+            <numerusform>%n colonies sans lavage.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colony(ies), the highest load first.</source>
+        <translation>
+            <numerusform>%n colonie, la charge la plus haute d’abord.</numerusform>
+            <numerusform>%n colonies, la charge la plus haute d’abord.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of them is (are) over the line.</source>
+        <translation>
+            <numerusform>%n d’entre elles est au-delà du seuil.</numerusform>
+            <numerusform>%n d’entre elles sont au-delà du seuil.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Colony %1: %2 per 100 bees, %3 to %4 in 9 of 10 cases.</source>
+        <translation>Colonie %1 : %2 pour 100 abeilles, dans 9 cas sur 10 %3 à %4.</translation>
+    </message>
+    <message>
+        <source>Colony %1: none found, up to %2 per 100 bees.</source>
+        <translation>Colonie %1 : aucun trouvé, jusqu’à %2 pour 100 abeilles.</translation>
+    </message>
+    <message>
+        <source>Colony %1: not washed.</source>
+        <translation>Colonie %1 : pas de lavage.</translation>
+    </message>
+    <message>
+        <source>Latest wash, with the range of 9 in 10 cases</source>
+        <translation>Dernier lavage, avec la marge dans 9 cas sur 10</translation>
+    </message>
+    <message>
+        <source>Mites per 100 bees</source>
+        <translation>Varroas pour 100 abeilles</translation>
+    </message>
+    <message>
+        <source>No colony is kept in this yard yet.</source>
+        <translation>Pas encore de colonie dans ce rucher.</translation>
+    </message>
+    <message numerus="yes">
+        <source>No wash yet in %n colony(ies).</source>
+        <translation>
+            <numerusform>Pas encore de lavage dans %n colonie.</numerusform>
+            <numerusform>Pas encore de lavage dans %n colonies.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>None found; the load can be up to the stroke</source>
+        <translation>Aucun trouvé ; la charge peut aller jusqu’au trait</translation>
+    </message>
+    <message>
+        <source>None of them is over its line.</source>
+        <translation>Aucune n’est au-delà de son seuil.</translation>
+    </message>
+    <message>
+        <source>Not washed</source>
+        <translation>Pas de lavage</translation>
+    </message>
+    <message>
+        <source>Own line</source>
+        <translation>Seuil personnel</translation>
+    </message>
+    <message>
+        <source>Treat line</source>
+        <translation>Seuil de traitement</translation>
+    </message>
+    <message numerus="yes">
+        <source>Washed %n day(s) ago.</source>
+        <translation>
+            <numerusform>Lavage il y a %n jour.</numerusform>
+            <numerusform>Lavage il y a %n jours.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>not washed</source>
+        <translation>pas de lavage</translation>
+    </message>
+    <message>
+        <source>own line %1</source>
+        <translation>personnel %1</translation>
+    </message>
+    <message>
+        <source>treat line %1</source>
+        <translation>seuil %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>washed %n day(s) ago</source>
+        <translation>
+            <numerusform>lavage il y a %n jour</numerusform>
+            <numerusform>lavage il y a %n jours</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10323,13 +10593,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>Running now</source>
         <translation>En cours</translation>
-    </message>
-    <message numerus="yes">
-        <source>Twelve months from %1: %n treatment(s).</source>
-        <translation>
-            <numerusform>Douze mois à partir du %1 : %n traitement.</numerusform>
-            <numerusform>Douze mois à partir du %1 : %n traitements.</numerusform>
-        </translation>
     </message>
     <message>
         <source>halfcup-season-%1.ics</source>

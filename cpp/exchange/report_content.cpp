@@ -101,12 +101,24 @@ void addYards(const Making& making) {
                                          .arg(QString::number(shown.latitudeDeg, 'f', shown.decimals),
                                               QString::number(shown.longitudeDeg, 'f', shown.decimals)));
         }
-        QStringList labels;
-        for (const auto& [id, colony] : making.records.names.colonies)
-            if (colony.yardId == yard.id && !colony.removed && making.request.selection.holdsColony(id))
+        QStringList labels, ended;
+        for (const auto& [id, colony] : making.records.names.colonies) {
+            if (colony.yardId != yard.id || colony.removed || !making.request.selection.holdsColony(id))
+                continue;
+            const auto end = endOf(making, colony);
+            if (!end)
                 labels.append(clean(colony.label));
+            else if (end->value == records::EventKind::Dead)
+                ended.append(
+                    ReportText::tr("%1 (dead, %2)", "colony, day").arg(clean(colony.label), day(end->day)));
+            else
+                ended.append(ReportText::tr("%1 (put into another, %2)", "colony, day")
+                                 .arg(clean(colony.label), day(end->day)));
+        }
         addLabels(facts, making.oneColony() ? ReportText::tr("Colony") : ReportText::tr("Colonies kept"),
                   std::move(labels));
+        if (!ended.isEmpty())
+            addLabels(facts, ReportText::tr("No longer kept"), std::move(ended));
         if (const QString told = standingsOf(latestOf(making, yard.id)); !told.isEmpty())
             facts.facts.emplace_back(making.oneColony() ? ReportText::tr("At the last wash")
                                                         : ReportText::tr("At their last washes"),

@@ -26,13 +26,13 @@ void addWashes(const Making& making) {
     ReportTable table;
     table.columns = {{ReportText::tr("Day"), 16},
                      {ReportText::tr("Colony"), making.manyYards() ? 19.0 : 13.0},
-                     {ReportText::tr("What it means"), 19},
+                     {ReportText::tr("What it means"), 20},
                      {ReportText::tr("Load per 100 bees (90 % range)"), 19},
-                     {ReportText::tr("Chance over the line"), 14, true},
+                     {ReportText::tr("Chance over the line"), 13.5, true},
                      {ReportText::tr("Mites"), 8.5, true},
                      {ReportText::tr("Bees"), 7.5, true},
                      {ReportText::tr("Line"), 10},
-                     {ReportText::tr("Method"), 16}};
+                     {ReportText::tr("Method"), 15.5}};
     table.nothing = ReportText::tr("No colony was washed in this period.");
     for (const records::Sample& sample : making.records.samples) {
         if (!sample.answer)

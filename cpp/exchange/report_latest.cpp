@@ -21,6 +21,20 @@ class ReportText {
 
 } // namespace
 
+records::Date lastDayOf(const Making& making, const records::RecordId& yardId) {
+    const records::Date today = records::localDate(making.request.writtenAt);
+    const auto period = making.request.selection.periods.find(yardId);
+    return period == making.request.selection.periods.end() ? today : std::min(today, period->second.last);
+}
+
+std::optional<records::Since<records::EventKind>> endOf(const Making& making, const records::Colony& colony) {
+    std::vector<records::ColonyEvent> its;
+    for (const auto* events : {&making.records.before, &making.records.events})
+        std::ranges::copy_if(*events, std::back_inserter(its),
+                             [&](const records::ColonyEvent& event) { return event.colonyId == colony.id; });
+    return records::stateOn(colony, its, lastDayOf(making, colony.yardId)).ended;
+}
+
 std::vector<Latest> latestOf(const Making& making, const records::RecordId& yardId) {
     std::vector<Latest> all;
     std::map<records::RecordId, const records::Sample*> newest; // samples come oldest first
@@ -29,6 +43,8 @@ std::vector<Latest> latestOf(const Making& making, const records::RecordId& yard
             newest[sample.colonyId] = &sample;
     for (const auto& [id, colony] : making.records.names.colonies) {
         if (colony.yardId != yardId || colony.removed || !making.request.selection.holdsColony(id))
+            continue;
+        if (!making.oneColony() && endOf(making, colony))
             continue;
         const auto found = newest.find(id);
         all.push_back({&colony, found == newest.end() ? nullptr : found->second});

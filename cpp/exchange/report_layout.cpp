@@ -20,6 +20,9 @@ constexpr qsizetype wideValue = 90;         // characters from which on a value 
 
 QFont fontFor(Type type, QPaintDevice& device) {
     QFont font(QGuiApplication::font(), &device);
+    // As far apart as they are. Where that is said at all, no letters are joined, and a text comes out of the
+    // file as it went in ("first", not one letter for its f and i).
+    font.setLetterSpacing(QFont::PercentageSpacing, 100);
     const auto of = [&](double points, bool bold = false) {
         font.setPointSizeF(points);
         font.setBold(bold);

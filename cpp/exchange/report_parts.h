@@ -3,6 +3,7 @@
 #pragma once
 
 #include "exchange/report_content.h"
+#include "records/colony_state.h"
 
 /// The parts of a report, each one adding its blocks. Used by report_content.cpp alone.
 namespace halfcup::exchange::report {
@@ -22,7 +23,14 @@ struct Making {
     [[nodiscard]] QString colony(const records::RecordId& id, const records::RecordId& yardId) const;
 };
 
-/// The newest answered wash of each colony that stands in the yard, labels in natural order.
+/// The last day that the report tells of in that yard.
+[[nodiscard]] records::Date lastDayOf(const Making& making, const records::RecordId& yardId);
+/// How and when the colony ended, where it did by that day.
+[[nodiscard]] std::optional<records::Since<records::EventKind>> endOf(const Making& making,
+                                                                      const records::Colony& colony);
+
+/// The newest answered wash of each colony that is kept in the yard (or the one asked for), labels in natural
+/// order.
 struct Latest {
     const records::Colony* colony = nullptr;
     const records::Sample* sample = nullptr; // nothing: not washed in the period

@@ -17,7 +17,7 @@ namespace halfcup::exchange::report {
 namespace {
 
 constexpr double largeChartMm = 88;
-constexpr double smallChartMm = 46;    // three rows of two on a page
+constexpr double smallChartMm = 42;    // three rows of two on a page
 constexpr double combMm = 40;          // wide; readable at that size, also without colours
 constexpr std::size_t mostRows = 30;   // of colonies in one picture, so that it fits a page
 constexpr std::size_t mostCharts = 40; // of colonies in a report of a yard: ten pages [own choice]
@@ -53,13 +53,6 @@ pictures::LoadChart chartOf(const Making& making, const records::RecordId& colon
             return clean(active && !active->words.empty() ? active->words
                                                           : substanceName(making.handbook, id));
         });
-}
-
-/// The last day that the report tells of.
-records::Date lastDayOf(const Making& making, const records::RecordId& yardId) {
-    const records::Date today = records::localDate(making.request.writtenAt);
-    const auto period = making.request.selection.periods.find(yardId);
-    return period == making.request.selection.periods.end() ? today : std::min(today, period->second.last);
 }
 
 records::YardRecords kept(const Making& making, const records::Yard& yard,

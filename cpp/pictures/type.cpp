@@ -8,12 +8,17 @@ namespace halfcup::pictures {
 
 namespace {
 
+/// Letters as far apart as they are, in per cent: where that is said at all, Qt joins none. Joined ones come
+/// out of a PDF as one letter, and nobody finds "first" by typing it.
+constexpr double noLigatures = 100;
+
 QFont fontOf(const QString& family, double height, bool strong) {
     QFont font(family);
     // QFont counts whole pixels; what is lost of a fraction is under a thirtieth of the height.
     font.setPixelSize(std::max(1, static_cast<int>(std::lround(height))));
     font.setWeight(strong ? QFont::DemiBold : QFont::Normal);
     font.setHintingPreference(QFont::PreferNoHinting);
+    font.setLetterSpacing(QFont::PercentageSpacing, noLigatures);
     return font;
 }
 
