@@ -103,10 +103,6 @@
         <translation>Später</translation>
     </message>
     <message>
-        <source>Mites per 100 bees. Hatched: nothing is done. Filled: with it. Level line: your treat line. T: turn date, A: mid-autumn.</source>
-        <translation>Milben je 100 Bienen. Schraffiert: Es geschieht nichts. Gefüllt: mit Behandlung. Waagrechte: Behandlungsschwelle. S: Stichtag, H: Herbstmitte.</translation>
-    </message>
-    <message>
         <source>Sooner</source>
         <translation>Früher</translation>
     </message>
@@ -404,6 +400,25 @@
     </message>
 </context>
 <context>
+    <name>ColonyLoads</name>
+    <message>
+        <source>All years</source>
+        <translation>Alle Jahre</translation>
+    </message>
+    <message>
+        <source>Earlier wash</source>
+        <translation>Frühere Probe</translation>
+    </message>
+    <message>
+        <source>Last season</source>
+        <translation>Vorige Saison</translation>
+    </message>
+    <message>
+        <source>Later wash</source>
+        <translation>Spätere Probe</translation>
+    </message>
+</context>
+<context>
     <name>ColonyPage</name>
     <message>
         <source>Back</source>
@@ -450,30 +465,30 @@
     <message>
         <source>+ %1</source>
         <comment>the plus in the comb, what it means</comment>
-        <translation type="unfinished"></translation>
+        <translation>+ %1</translation>
     </message>
 </context>
 <context>
     <name>CombWords</name>
     <message>
         <source>Comb of a hundred cells: %1 filled, %2 more half filled, and more than the comb holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wabe mit hundert Zellen: %1 gefüllt, %2 weitere halb gefüllt, und mehr, als die Wabe fasst.</translation>
     </message>
     <message>
         <source>Comb of a hundred cells: %1 filled, %2 more half filled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wabe mit hundert Zellen: %1 gefüllt, %2 weitere halb gefüllt.</translation>
     </message>
     <message>
         <source>and more than the comb holds</source>
-        <translation type="unfinished"></translation>
+        <translation>und mehr, als die Wabe fasst</translation>
     </message>
     <message>
         <source>at least</source>
-        <translation type="unfinished"></translation>
+        <translation>mindestens</translation>
     </message>
     <message>
         <source>perhaps</source>
-        <translation type="unfinished"></translation>
+        <translation>vielleicht</translation>
     </message>
 </context>
 <context>
@@ -588,7 +603,7 @@
     <name>CountFace</name>
     <message>
         <source>On wet glass, two touches of one point at once count as one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf nassem Display zählen zwei Berührungen zugleich an einem Punkt als eine.</translation>
     </message>
     <message>
         <source>or press a volume key</source>
@@ -3488,126 +3503,126 @@
     <name>LoadLegend</name>
     <message numerus="yes">
         <source>%n wash(es) since %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Waschprobe seit dem %1.</numerusform>
+            <numerusform>%n Waschproben seit dem %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>A wash that found none: the load may be up to the stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Waschprobe ohne Milben: Der Befall kann bis zum Strich reichen</translation>
     </message>
     <message>
         <source>A wash, and the range that holds the true load 9 times in 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Waschprobe, mit der Spanne des wahren Befalls in 9 von 10 Fällen</translation>
     </message>
     <message>
         <source>Counted another way, and none found: up to the stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Anders gezählt, keine gefunden: bis zum Strich</translation>
     </message>
     <message>
         <source>Counted another way, as by a sugar roll</source>
-        <translation type="unfinished"></translation>
+        <translation>Anders gezählt, etwa mit Puderzuckerprobe</translation>
     </message>
     <message>
         <source>If nothing is done, about %1 on %2, between %3 and %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn nichts geschieht: etwa %1 am %2, zwischen %3 und %4.</translation>
+    </message>
+    <message>
+        <source>If nothing is done, at most about %1 on %2.</source>
+        <translation>Wenn nichts geschieht: höchstens etwa %1 am %2.</translation>
     </message>
     <message>
         <source>Last treated from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt behandelt vom %1 bis %2.</translation>
     </message>
     <message>
         <source>Last treated from %1 to %2: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt behandelt vom %1 bis %2: %3.</translation>
     </message>
     <message>
         <source>No wash yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Waschprobe.</translation>
     </message>
     <message>
         <source>Something happened, and there was no room for its mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Ereignis, für dessen Zeichen kein Platz war</translation>
     </message>
     <message>
         <source>The highest load was %1 mites per 100 bees, on %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchster Befall: %1 Milben je 100 Bienen, am %2.</translation>
     </message>
     <message>
         <source>The last wash, on %1, found none: at most %2 mites per 100 bees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Waschprobe am %1, keine gefunden: höchstens %2 Milben je 100 Bienen.</translation>
     </message>
     <message>
         <source>The last wash, on %1: %2 mites per 100 bees, between %3 and %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Waschprobe am %1: %2 Milben je 100 Bienen, zwischen %3 und %4.</translation>
     </message>
     <message>
         <source>The load ahead if nothing is done, and its range</source>
-        <translation type="unfinished"></translation>
+        <translation>Künftiger Befall, wenn nichts geschieht, samt Spanne</translation>
     </message>
     <message>
         <source>The treat line is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Behandlungsschwelle ist %1.</translation>
     </message>
     <message>
         <source>The treat line, as it was then</source>
-        <translation type="unfinished"></translation>
+        <translation>Behandlungsschwelle, wie sie jeweils galt</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Treated, from the first day to the last</source>
-        <translation type="unfinished"></translation>
+        <translation>Behandelt, vom ersten bis zum letzten Tag</translation>
     </message>
     <message>
         <source>Your own line, as it was then</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Schwelle, wie sie jeweils galt</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
         <comment>date format, as in 18 May 2026</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>d. MMMM yyyy</translation>
     </message>
 </context>
 <context>
     <name>LoadMarks</name>
     <message>
         <source>Dead</source>
-        <translation type="unfinished"></translation>
+        <translation>Tot</translation>
     </message>
     <message>
         <source>Moved to another yard</source>
-        <translation type="unfinished"></translation>
+        <translation>An anderen Stand umgestellt</translation>
     </message>
     <message>
         <source>New queen</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Königin</translation>
     </message>
     <message>
         <source>Split</source>
-        <translation type="unfinished"></translation>
+        <translation>Ableger</translation>
     </message>
     <message>
         <source>Supers off</source>
-        <translation type="unfinished"></translation>
+        <translation>Honigraum ab</translation>
     </message>
     <message>
         <source>Supers on</source>
-        <translation type="unfinished"></translation>
+        <translation>Honigraum drauf</translation>
     </message>
     <message>
         <source>Swarmed</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschwärmt</translation>
     </message>
     <message>
         <source>Two colonies put together</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Völker vereinigt</translation>
     </message>
 </context>
 <context>
@@ -3615,31 +3630,31 @@
     <message>
         <source>%1 to %2</source>
         <comment>years</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>Mites per 100 bees</source>
-        <translation type="unfinished"></translation>
+        <translation>Milben je 100 Bienen</translation>
     </message>
     <message>
         <source>Mites per 100 bees, uneven scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Milben je 100 Bienen, ungleiche Skala</translation>
     </message>
     <message>
         <source>No wash yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Waschprobe.</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Heute</translation>
     </message>
     <message>
         <source>Treat line</source>
-        <translation type="unfinished"></translation>
+        <translation>Behandlungsschwelle</translation>
     </message>
     <message>
         <source>Your own line</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Schwelle</translation>
     </message>
 </context>
 <context>
@@ -4085,6 +4100,41 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <source>%1 to %2</source>
         <comment>a range</comment>
         <translation>%1 bis %2</translation>
+    </message>
+</context>
+<context>
+    <name>OutlookWords</name>
+    <message>
+        <source>If nothing is done, and its range</source>
+        <translation>Wenn nichts geschieht, samt Spanne</translation>
+    </message>
+    <message>
+        <source>Mid-autumn</source>
+        <translation>Herbstmitte</translation>
+    </message>
+    <message>
+        <source>Mites per 100 bees</source>
+        <translation>Milben je 100 Bienen</translation>
+    </message>
+    <message>
+        <source>No outlook.</source>
+        <translation>Kein Ausblick.</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Turn date</source>
+        <translation>Stichtag</translation>
+    </message>
+    <message>
+        <source>With the treatment, and its range</source>
+        <translation>Mit der Behandlung, samt Spanne</translation>
+    </message>
+    <message>
+        <source>Your treat line</source>
+        <translation>Behandlungsschwelle</translation>
     </message>
 </context>
 <context>
@@ -6469,7 +6519,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Range in 9 of 10 cases</source>
-        <translation>Bereich in 9 von 10 Fällen</translation>
+        <translation>Spanne in 9 von 10 Fällen</translation>
     </message>
     <message>
         <source>Treat line</source>
@@ -7850,6 +7900,10 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <source>Colonies</source>
         <translation>Völker</translation>
     </message>
+    <message>
+        <source>Plan of the yard</source>
+        <translation>Plan des Stands</translation>
+    </message>
 </context>
 <context>
     <name>YardComparisonWords</name>
@@ -7893,7 +7947,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>Latest wash, with the range of 9 in 10 cases</source>
-        <translation>Letzte Waschprobe, mit dem Bereich in 9 von 10 Fällen</translation>
+        <translation>Letzte Waschprobe, mit der Spanne in 9 von 10 Fällen</translation>
     </message>
     <message>
         <source>Mites per 100 bees</source>
@@ -8075,126 +8129,160 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
 </context>
 <context>
+    <name>YardPlanPage</name>
+    <message>
+        <source>By steps</source>
+        <translation>In Schritten</translation>
+    </message>
+    <message>
+        <source>Move hives</source>
+        <translation>Beuten setzen</translation>
+    </message>
+    <message>
+        <source>Plan of the yard</source>
+        <translation>Plan des Stands</translation>
+    </message>
+</context>
+<context>
+    <name>YardPlanSteps</name>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Next hive</source>
+        <translation>Nächste Beute</translation>
+    </message>
+    <message>
+        <source>Previous hive</source>
+        <translation>Vorige Beute</translation>
+    </message>
+    <message>
+        <source>Take its place off the plan</source>
+        <translation>Ort aus dem Plan nehmen</translation>
+    </message>
+</context>
+<context>
     <name>YardPlanWords</name>
     <message>
         <source>%1 ft</source>
         <comment>feet</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ft</translation>
     </message>
     <message>
         <source>%1 km</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 km</translation>
     </message>
     <message>
         <source>%1 m</source>
         <comment>metres</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 m</translation>
     </message>
     <message>
         <source>Can't tell yet: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Noch unklar: %1.</translation>
     </message>
     <message>
         <source>Close to the line: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nah an der Schwelle: %1.</translation>
     </message>
     <message>
         <source>N</source>
         <comment>north, beside an arrow on a plan</comment>
-        <translation type="unfinished"></translation>
+        <translation>N</translation>
     </message>
     <message>
         <source>No hive has its place yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Beute im Plan.</translation>
     </message>
     <message>
         <source>No hive in this yard yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Beute am Stand.</translation>
     </message>
     <message>
         <source>Not on the plan:</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht im Plan:</translation>
     </message>
     <message>
         <source>Not on the plan: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Nicht im Plan: %1.</translation>
     </message>
     <message>
         <source>Not washed: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Waschprobe: %1.</translation>
     </message>
     <message>
         <source>Over the line: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Über der Schwelle: %1.</translation>
     </message>
     <message>
         <source>Plan of the yard, north up: %1 from west to east, %2 from south to north.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan des Stands, Norden oben: %1 von West nach Ost, %2 von Süd nach Nord.</translation>
     </message>
     <message>
         <source>Plan of the yard: no hive has its place yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan des Stands: noch keine Beute im Plan.</translation>
     </message>
     <message>
         <source>Plan of the yard: no hive in it yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan des Stands: noch keine Beute am Stand.</translation>
     </message>
     <message>
         <source>Under the line: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Unter der Schwelle: %1.</translation>
     </message>
     <message>
         <source>can't tell</source>
-        <translation type="unfinished"></translation>
+        <translation>unklar</translation>
     </message>
     <message>
         <source>can't tell yet</source>
-        <translation type="unfinished"></translation>
+        <translation>noch unklar</translation>
     </message>
     <message>
         <source>close</source>
         <comment>to the line</comment>
-        <translation type="unfinished"></translation>
+        <translation>nah</translation>
     </message>
     <message>
-        <source>close to it</source>
-        <translation type="unfinished"></translation>
+        <source>close to the line</source>
+        <translation>nah an der Schwelle</translation>
     </message>
     <message>
         <source>from positions of its washes</source>
-        <translation type="unfinished"></translation>
+        <translation>aus Positionen der Waschproben</translation>
     </message>
     <message>
         <source>not washed</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Probe</translation>
     </message>
     <message>
         <source>over</source>
         <comment>the line</comment>
-        <translation type="unfinished"></translation>
+        <translation>über</translation>
     </message>
     <message>
         <source>over the line</source>
-        <translation type="unfinished"></translation>
+        <translation>über der Schwelle</translation>
     </message>
     <message>
         <source>under</source>
         <comment>the line</comment>
-        <translation type="unfinished"></translation>
+        <translation>unter</translation>
     </message>
     <message>
-        <source>under it</source>
-        <translation type="unfinished"></translation>
+        <source>under the line</source>
+        <translation>unter der Schwelle</translation>
     </message>
     <message>
         <source>where you put it</source>
-        <translation type="unfinished"></translation>
+        <translation>von Hand gesetzt</translation>
     </message>
 </context>
 <context>
@@ -9680,6 +9768,19 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
 </context>
 <context>
+    <name>halfcup::touch::LoadChartController</name>
+    <message>
+        <source>%1: %2 per 100, between %3 and %4. %5.</source>
+        <comment>day, load, lower end, upper end, method</comment>
+        <translation>%1: %2 je 100, zwischen %3 und %4. %5.</translation>
+    </message>
+    <message>
+        <source>%1: none found, at most %2 per 100. %3.</source>
+        <comment>day, load, method</comment>
+        <translation>%1: keine gefunden, höchstens %2 je 100. %3.</translation>
+    </message>
+</context>
+<context>
     <name>halfcup::touch::MethodsController</name>
     <message>
         <source>Colony %1, %2</source>
@@ -9979,19 +10080,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>from memory; the range is our own choice</source>
         <translation>aus dem Gedächtnis; die Spanne ist unsere Festlegung</translation>
-    </message>
-</context>
-<context>
-    <name>halfcup::touch::OutlookItem</name>
-    <message>
-        <source>A</source>
-        <comment>mid-autumn, one letter in a picture</comment>
-        <translation>H</translation>
-    </message>
-    <message>
-        <source>T</source>
-        <comment>turn date, one letter in a picture</comment>
-        <translation>S</translation>
     </message>
 </context>
 <context>
@@ -11223,6 +11311,101 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>step %1 of %2</source>
         <translation>Schritt %1 von %2</translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::YardPlanController</name>
+    <message>
+        <source>%1 That is where it was washed, within %2.</source>
+        <comment>where a hive stands, how sure</comment>
+        <translation>%1 Dort wurde es ausgewaschen, auf %2 genau.</translation>
+    </message>
+    <message>
+        <source>%1 east</source>
+        <comment>a step</comment>
+        <translation>%1 nach Osten</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <comment>feet</comment>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <comment>metres</comment>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 north</source>
+        <comment>a step</comment>
+        <translation>%1 nach Norden</translation>
+    </message>
+    <message>
+        <source>%1 south</source>
+        <comment>a step</comment>
+        <translation>%1 nach Süden</translation>
+    </message>
+    <message>
+        <source>%1 west</source>
+        <comment>a step</comment>
+        <translation>%1 nach Westen</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>standing, load and its day</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Colony %1</source>
+        <translation>Volk %1</translation>
+    </message>
+    <message>
+        <source>Colony %1 has its place. Touch the next hive.</source>
+        <translation>Volk %1 hat seinen Ort. Die nächste Beute antippen.</translation>
+    </message>
+    <message>
+        <source>Colony %1 has no place now. Touch the next hive.</source>
+        <translation>Volk %1 hat keinen Ort mehr. Die nächste Beute antippen.</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>It has no place on the plan yet. The first step starts from the middle.</source>
+        <translation>Es hat noch keinen Ort im Plan. Der erste Schritt beginnt in der Mitte.</translation>
+    </message>
+    <message>
+        <source>It stands %1 east and %2 north of the yard's middle.</source>
+        <translation>Es steht %1 östlich und %2 nördlich der Standmitte.</translation>
+    </message>
+    <message>
+        <source>It stands %1 east and %2 south of the yard's middle.</source>
+        <translation>Es steht %1 östlich und %2 südlich der Standmitte.</translation>
+    </message>
+    <message>
+        <source>It stands %1 west and %2 north of the yard's middle.</source>
+        <translation>Es steht %1 westlich und %2 nördlich der Standmitte.</translation>
+    </message>
+    <message>
+        <source>It stands %1 west and %2 south of the yard's middle.</source>
+        <translation>Es steht %1 westlich und %2 südlich der Standmitte.</translation>
+    </message>
+    <message>
+        <source>Move colony %1</source>
+        <translation>Volk %1 setzen</translation>
+    </message>
+    <message>
+        <source>Touch a hive to see how it stands.</source>
+        <translation>Beute antippen, um den Befall zu sehen.</translation>
+    </message>
+    <message>
+        <source>Touch a hive, then touch where it stands.</source>
+        <translation>Beute antippen, dann antippen, wo sie steht.</translation>
+    </message>
+    <message>
+        <source>Touch where colony %1 stands.</source>
+        <translation>Antippen, wo Volk %1 steht.</translation>
     </message>
 </context>
 <context>

@@ -103,10 +103,6 @@
         <translation>Después</translation>
     </message>
     <message>
-        <source>Mites per 100 bees. Hatched: nothing is done. Filled: with it. Level line: your treat line. T: turn date, A: mid-autumn.</source>
-        <translation>Ácaros por 100 abejas. Rayado: sin hacer nada. Relleno: con él. Línea horizontal: tu umbral de tratamiento. L: fecha límite, O: mitad del otoño.</translation>
-    </message>
-    <message>
         <source>Sooner</source>
         <translation>Antes</translation>
     </message>
@@ -404,6 +400,25 @@
     </message>
 </context>
 <context>
+    <name>ColonyLoads</name>
+    <message>
+        <source>All years</source>
+        <translation>Todos los años</translation>
+    </message>
+    <message>
+        <source>Earlier wash</source>
+        <translation>Lavado anterior</translation>
+    </message>
+    <message>
+        <source>Last season</source>
+        <translation>Última temporada</translation>
+    </message>
+    <message>
+        <source>Later wash</source>
+        <translation>Lavado siguiente</translation>
+    </message>
+</context>
+<context>
     <name>ColonyPage</name>
     <message>
         <source>Back</source>
@@ -450,30 +465,30 @@
     <message>
         <source>+ %1</source>
         <comment>the plus in the comb, what it means</comment>
-        <translation type="unfinished"></translation>
+        <translation>+ %1</translation>
     </message>
 </context>
 <context>
     <name>CombWords</name>
     <message>
         <source>Comb of a hundred cells: %1 filled, %2 more half filled, and more than the comb holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Panal de cien celdas: llenas, %1; a medias, %2 más; y más de lo que cabe en el panal.</translation>
     </message>
     <message>
         <source>Comb of a hundred cells: %1 filled, %2 more half filled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Panal de cien celdas: llenas, %1; a medias, %2 más.</translation>
     </message>
     <message>
         <source>and more than the comb holds</source>
-        <translation type="unfinished"></translation>
+        <translation>y más de lo que cabe en el panal</translation>
     </message>
     <message>
         <source>at least</source>
-        <translation type="unfinished"></translation>
+        <translation>al menos</translation>
     </message>
     <message>
         <source>perhaps</source>
-        <translation type="unfinished"></translation>
+        <translation>quizás</translation>
     </message>
 </context>
 <context>
@@ -588,7 +603,7 @@
     <name>CountFace</name>
     <message>
         <source>On wet glass, two touches of one point at once count as one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con la pantalla mojada, dos toques a la vez en un punto cuentan como uno.</translation>
     </message>
     <message>
         <source>or press a volume key</source>
@@ -3488,126 +3503,126 @@
     <name>LoadLegend</name>
     <message numerus="yes">
         <source>%n wash(es) since %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n lavado desde el %1.</numerusform>
+            <numerusform>%n lavados desde el %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>A wash that found none: the load may be up to the stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lavado sin ácaros: la carga puede llegar hasta la raya</translation>
     </message>
     <message>
         <source>A wash, and the range that holds the true load 9 times in 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Un lavado, y el margen que contiene la carga real 9 de cada 10 veces</translation>
     </message>
     <message>
         <source>Counted another way, and none found: up to the stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Contado de otra forma, y ninguno: hasta la raya</translation>
     </message>
     <message>
         <source>Counted another way, as by a sugar roll</source>
-        <translation type="unfinished"></translation>
+        <translation>Contado de otra forma, como la prueba del azúcar</translation>
     </message>
     <message>
         <source>If nothing is done, about %1 on %2, between %3 and %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin hacer nada: cerca de %1 el %2, entre %3 y %4.</translation>
+    </message>
+    <message>
+        <source>If nothing is done, at most about %1 on %2.</source>
+        <translation>Sin hacer nada: como máximo cerca de %1 el %2.</translation>
     </message>
     <message>
         <source>Last treated from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Último tratamiento: del %1 al %2.</translation>
     </message>
     <message>
         <source>Last treated from %1 to %2: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Último tratamiento, del %1 al %2: %3.</translation>
     </message>
     <message>
         <source>No wash yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún sin lavado.</translation>
     </message>
     <message>
         <source>Something happened, and there was no room for its mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Hubo un suceso y no cabía su marca</translation>
     </message>
     <message>
         <source>The highest load was %1 mites per 100 bees, on %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga más alta fue de %1 ácaros por 100 abejas, el %2.</translation>
     </message>
     <message>
         <source>The last wash, on %1, found none: at most %2 mites per 100 bees.</source>
-        <translation type="unfinished"></translation>
+        <translation>El último lavado, del %1, no halló ninguno: como máximo %2 ácaros por 100 abejas.</translation>
     </message>
     <message>
         <source>The last wash, on %1: %2 mites per 100 bees, between %3 and %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>El último lavado, del %1: %2 ácaros por 100 abejas, entre %3 y %4.</translation>
     </message>
     <message>
         <source>The load ahead if nothing is done, and its range</source>
-        <translation type="unfinished"></translation>
+        <translation>La carga prevista sin hacer nada, y su margen</translation>
     </message>
     <message>
         <source>The treat line is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El umbral de tratamiento es %1.</translation>
     </message>
     <message>
         <source>The treat line, as it was then</source>
-        <translation type="unfinished"></translation>
+        <translation>El umbral de tratamiento de entonces</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy</translation>
     </message>
     <message>
         <source>Treated, from the first day to the last</source>
-        <translation type="unfinished"></translation>
+        <translation>En tratamiento, del primer día al último</translation>
     </message>
     <message>
         <source>Your own line, as it was then</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu umbral propio de entonces</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
         <comment>date format, as in 18 May 2026</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>d 'de' MMMM 'de' yyyy</translation>
     </message>
 </context>
 <context>
     <name>LoadMarks</name>
     <message>
         <source>Dead</source>
-        <translation type="unfinished"></translation>
+        <translation>Muerta</translation>
     </message>
     <message>
         <source>Moved to another yard</source>
-        <translation type="unfinished"></translation>
+        <translation>Trasladada a otro apiario</translation>
     </message>
     <message>
         <source>New queen</source>
-        <translation type="unfinished"></translation>
+        <translation>Reina nueva</translation>
     </message>
     <message>
         <source>Split</source>
-        <translation type="unfinished"></translation>
+        <translation>División</translation>
     </message>
     <message>
         <source>Supers off</source>
-        <translation type="unfinished"></translation>
+        <translation>Alzas quitadas</translation>
     </message>
     <message>
         <source>Supers on</source>
-        <translation type="unfinished"></translation>
+        <translation>Alzas puestas</translation>
     </message>
     <message>
         <source>Swarmed</source>
-        <translation type="unfinished"></translation>
+        <translation>Enjambró</translation>
     </message>
     <message>
         <source>Two colonies put together</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos colonias unidas</translation>
     </message>
 </context>
 <context>
@@ -3615,31 +3630,31 @@
     <message>
         <source>%1 to %2</source>
         <comment>years</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>Mites per 100 bees</source>
-        <translation type="unfinished"></translation>
+        <translation>Ácaros por 100 abejas</translation>
     </message>
     <message>
         <source>Mites per 100 bees, uneven scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Ácaros por 100 abejas, escala desigual</translation>
     </message>
     <message>
         <source>No wash yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún sin lavado.</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy</translation>
     </message>
     <message>
         <source>Treat line</source>
-        <translation type="unfinished"></translation>
+        <translation>Umbral de tratamiento</translation>
     </message>
     <message>
         <source>Your own line</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu umbral propio</translation>
     </message>
 </context>
 <context>
@@ -4085,6 +4100,41 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <source>%1 to %2</source>
         <comment>a range</comment>
         <translation>%1 a %2</translation>
+    </message>
+</context>
+<context>
+    <name>OutlookWords</name>
+    <message>
+        <source>If nothing is done, and its range</source>
+        <translation>Sin hacer nada, y su margen</translation>
+    </message>
+    <message>
+        <source>Mid-autumn</source>
+        <translation>Mitad de otoño</translation>
+    </message>
+    <message>
+        <source>Mites per 100 bees</source>
+        <translation>Ácaros por 100 abejas</translation>
+    </message>
+    <message>
+        <source>No outlook.</source>
+        <translation>Sin previsión.</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Turn date</source>
+        <translation>Fecha límite</translation>
+    </message>
+    <message>
+        <source>With the treatment, and its range</source>
+        <translation>Con el tratamiento, y su margen</translation>
+    </message>
+    <message>
+        <source>Your treat line</source>
+        <translation>Tu umbral de tratamiento</translation>
     </message>
 </context>
 <context>
@@ -7850,6 +7900,10 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <source>Colonies</source>
         <translation>Colonias</translation>
     </message>
+    <message>
+        <source>Plan of the yard</source>
+        <translation>Plano del apiario</translation>
+    </message>
 </context>
 <context>
     <name>YardComparisonWords</name>
@@ -8075,126 +8129,160 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
 </context>
 <context>
+    <name>YardPlanPage</name>
+    <message>
+        <source>By steps</source>
+        <translation>Por pasos</translation>
+    </message>
+    <message>
+        <source>Move hives</source>
+        <translation>Mover colmenas</translation>
+    </message>
+    <message>
+        <source>Plan of the yard</source>
+        <translation>Plano del apiario</translation>
+    </message>
+</context>
+<context>
+    <name>YardPlanSteps</name>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Next hive</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Previous hive</source>
+        <translation>Anterior</translation>
+    </message>
+    <message>
+        <source>Take its place off the plan</source>
+        <translation>Quitar su lugar del plano</translation>
+    </message>
+</context>
+<context>
     <name>YardPlanWords</name>
     <message>
         <source>%1 ft</source>
         <comment>feet</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ft</translation>
     </message>
     <message>
         <source>%1 km</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 km</translation>
     </message>
     <message>
         <source>%1 m</source>
         <comment>metres</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 m</translation>
     </message>
     <message>
         <source>Can't tell yet: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se sabe: %1.</translation>
     </message>
     <message>
         <source>Close to the line: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Cerca del umbral: %1.</translation>
     </message>
     <message>
         <source>N</source>
         <comment>north, beside an arrow on a plan</comment>
-        <translation type="unfinished"></translation>
+        <translation>N</translation>
     </message>
     <message>
         <source>No hive has its place yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna colmena tiene lugar aún.</translation>
     </message>
     <message>
         <source>No hive in this yard yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún sin colmenas en este apiario.</translation>
     </message>
     <message>
         <source>Not on the plan:</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuera del plano:</translation>
     </message>
     <message>
         <source>Not on the plan: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Fuera del plano: %1.</translation>
     </message>
     <message>
         <source>Not washed: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Sin lavado: %1.</translation>
     </message>
     <message>
         <source>Over the line: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Por encima del umbral: %1.</translation>
     </message>
     <message>
         <source>Plan of the yard, north up: %1 from west to east, %2 from south to north.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plano del apiario, norte arriba: %1 de oeste a este, %2 de sur a norte.</translation>
     </message>
     <message>
         <source>Plan of the yard: no hive has its place yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plano del apiario: ninguna colmena tiene lugar aún.</translation>
     </message>
     <message>
         <source>Plan of the yard: no hive in it yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plano del apiario: aún sin colmenas.</translation>
     </message>
     <message>
         <source>Under the line: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Bajo el umbral: %1.</translation>
     </message>
     <message>
         <source>can't tell</source>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>can't tell yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún no se sabe</translation>
     </message>
     <message>
         <source>close</source>
         <comment>to the line</comment>
-        <translation type="unfinished"></translation>
+        <translation>cerca</translation>
     </message>
     <message>
-        <source>close to it</source>
-        <translation type="unfinished"></translation>
+        <source>close to the line</source>
+        <translation>cerca del umbral</translation>
     </message>
     <message>
         <source>from positions of its washes</source>
-        <translation type="unfinished"></translation>
+        <translation>por la posición de sus lavados</translation>
     </message>
     <message>
         <source>not washed</source>
-        <translation type="unfinished"></translation>
+        <translation>sin lavado</translation>
     </message>
     <message>
         <source>over</source>
         <comment>the line</comment>
-        <translation type="unfinished"></translation>
+        <translation>supera</translation>
     </message>
     <message>
         <source>over the line</source>
-        <translation type="unfinished"></translation>
+        <translation>supera el umbral</translation>
     </message>
     <message>
         <source>under</source>
         <comment>the line</comment>
-        <translation type="unfinished"></translation>
+        <translation>bajo</translation>
     </message>
     <message>
-        <source>under it</source>
-        <translation type="unfinished"></translation>
+        <source>under the line</source>
+        <translation>bajo el umbral</translation>
     </message>
     <message>
         <source>where you put it</source>
-        <translation type="unfinished"></translation>
+        <translation>donde la pusiste</translation>
     </message>
 </context>
 <context>
@@ -9680,6 +9768,19 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
 </context>
 <context>
+    <name>halfcup::touch::LoadChartController</name>
+    <message>
+        <source>%1: %2 per 100, between %3 and %4. %5.</source>
+        <comment>day, load, lower end, upper end, method</comment>
+        <translation>%1: %2 por 100, entre %3 y %4. %5.</translation>
+    </message>
+    <message>
+        <source>%1: none found, at most %2 per 100. %3.</source>
+        <comment>day, load, method</comment>
+        <translation>%1: ninguno, como máximo %2 por 100. %3.</translation>
+    </message>
+</context>
+<context>
     <name>halfcup::touch::MethodsController</name>
     <message>
         <source>Colony %1, %2</source>
@@ -9979,19 +10080,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>from memory; the range is our own choice</source>
         <translation>de memoria; el margen es elección nuestra</translation>
-    </message>
-</context>
-<context>
-    <name>halfcup::touch::OutlookItem</name>
-    <message>
-        <source>A</source>
-        <comment>mid-autumn, one letter in a picture</comment>
-        <translation>O</translation>
-    </message>
-    <message>
-        <source>T</source>
-        <comment>turn date, one letter in a picture</comment>
-        <translation>L</translation>
     </message>
 </context>
 <context>
@@ -11223,6 +11311,101 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>step %1 of %2</source>
         <translation>paso %1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::YardPlanController</name>
+    <message>
+        <source>%1 That is where it was washed, within %2.</source>
+        <comment>where a hive stands, how sure</comment>
+        <translation>%1 Ahí se hizo su lavado, precisión de %2.</translation>
+    </message>
+    <message>
+        <source>%1 east</source>
+        <comment>a step</comment>
+        <translation>%1 al este</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <comment>feet</comment>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <comment>metres</comment>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 north</source>
+        <comment>a step</comment>
+        <translation>%1 al norte</translation>
+    </message>
+    <message>
+        <source>%1 south</source>
+        <comment>a step</comment>
+        <translation>%1 al sur</translation>
+    </message>
+    <message>
+        <source>%1 west</source>
+        <comment>a step</comment>
+        <translation>%1 al oeste</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>standing, load and its day</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Colony %1</source>
+        <translation>Colonia %1</translation>
+    </message>
+    <message>
+        <source>Colony %1 has its place. Touch the next hive.</source>
+        <translation>La colonia %1 ya tiene lugar. Toca la siguiente colmena.</translation>
+    </message>
+    <message>
+        <source>Colony %1 has no place now. Touch the next hive.</source>
+        <translation>La colonia %1 queda sin lugar. Toca la siguiente colmena.</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>It has no place on the plan yet. The first step starts from the middle.</source>
+        <translation>Aún no tiene lugar en el plano. El primer paso parte del centro.</translation>
+    </message>
+    <message>
+        <source>It stands %1 east and %2 north of the yard's middle.</source>
+        <translation>Está %1 al este y %2 al norte del centro del apiario.</translation>
+    </message>
+    <message>
+        <source>It stands %1 east and %2 south of the yard's middle.</source>
+        <translation>Está %1 al este y %2 al sur del centro del apiario.</translation>
+    </message>
+    <message>
+        <source>It stands %1 west and %2 north of the yard's middle.</source>
+        <translation>Está %1 al oeste y %2 al norte del centro del apiario.</translation>
+    </message>
+    <message>
+        <source>It stands %1 west and %2 south of the yard's middle.</source>
+        <translation>Está %1 al oeste y %2 al sur del centro del apiario.</translation>
+    </message>
+    <message>
+        <source>Move colony %1</source>
+        <translation>Mover la colonia %1</translation>
+    </message>
+    <message>
+        <source>Touch a hive to see how it stands.</source>
+        <translation>Toca una colmena para ver cómo está.</translation>
+    </message>
+    <message>
+        <source>Touch a hive, then touch where it stands.</source>
+        <translation>Toca una colmena y luego su lugar.</translation>
+    </message>
+    <message>
+        <source>Touch where colony %1 stands.</source>
+        <translation>Toca el lugar de la colonia %1.</translation>
     </message>
 </context>
 <context>

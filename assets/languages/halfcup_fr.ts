@@ -103,10 +103,6 @@
         <translation>Plus tard</translation>
     </message>
     <message>
-        <source>Mites per 100 bees. Hatched: nothing is done. Filled: with it. Level line: your treat line. T: turn date, A: mid-autumn.</source>
-        <translation>Varroas pour 100 abeilles. Hachuré : sans rien faire. Plein : avec le traitement. Ligne horizontale : votre seuil de traitement. C : date charnière, A : mi-automne.</translation>
-    </message>
-    <message>
         <source>Sooner</source>
         <translation>Plus tôt</translation>
     </message>
@@ -404,6 +400,25 @@
     </message>
 </context>
 <context>
+    <name>ColonyLoads</name>
+    <message>
+        <source>All years</source>
+        <translation>Toutes les années</translation>
+    </message>
+    <message>
+        <source>Earlier wash</source>
+        <translation>Lavage d’avant</translation>
+    </message>
+    <message>
+        <source>Last season</source>
+        <translation>Dernière saison</translation>
+    </message>
+    <message>
+        <source>Later wash</source>
+        <translation>Lavage d’après</translation>
+    </message>
+</context>
+<context>
     <name>ColonyPage</name>
     <message>
         <source>Back</source>
@@ -450,30 +465,30 @@
     <message>
         <source>+ %1</source>
         <comment>the plus in the comb, what it means</comment>
-        <translation type="unfinished"></translation>
+        <translation>+ %1</translation>
     </message>
 </context>
 <context>
     <name>CombWords</name>
     <message>
         <source>Comb of a hundred cells: %1 filled, %2 more half filled, and more than the comb holds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rayon de cent cellules. Pleines : %1 ; à moitié pleines : %2 ; et plus que n’en contient le rayon.</translation>
     </message>
     <message>
         <source>Comb of a hundred cells: %1 filled, %2 more half filled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Rayon de cent cellules. Pleines : %1 ; à moitié pleines : %2.</translation>
     </message>
     <message>
         <source>and more than the comb holds</source>
-        <translation type="unfinished"></translation>
+        <translation>et plus que n’en contient le rayon</translation>
     </message>
     <message>
         <source>at least</source>
-        <translation type="unfinished"></translation>
+        <translation>au moins</translation>
     </message>
     <message>
         <source>perhaps</source>
-        <translation type="unfinished"></translation>
+        <translation>peut-être</translation>
     </message>
 </context>
 <context>
@@ -588,7 +603,7 @@
     <name>CountFace</name>
     <message>
         <source>On wet glass, two touches of one point at once count as one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sur verre mouillé, deux appuis simultanés au même point comptent pour un seul.</translation>
     </message>
     <message>
         <source>or press a volume key</source>
@@ -3488,126 +3503,126 @@
     <name>LoadLegend</name>
     <message numerus="yes">
         <source>%n wash(es) since %1.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n lavage depuis le %1.</numerusform>
+            <numerusform>%n lavages depuis le %1.</numerusform>
         </translation>
     </message>
     <message>
         <source>A wash that found none: the load may be up to the stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavage, aucun trouvé : la charge peut aller jusqu’au trait</translation>
     </message>
     <message>
         <source>A wash, and the range that holds the true load 9 times in 10</source>
-        <translation type="unfinished"></translation>
+        <translation>Lavage et sa fourchette : la vraie charge y est 9 fois sur 10</translation>
     </message>
     <message>
         <source>Counted another way, and none found: up to the stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Compté autrement, aucun trouvé : jusqu’au trait</translation>
     </message>
     <message>
         <source>Counted another way, as by a sugar roll</source>
-        <translation type="unfinished"></translation>
+        <translation>Compté autrement, comme au sucre glace</translation>
     </message>
     <message>
         <source>If nothing is done, about %1 on %2, between %3 and %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sans rien faire : environ %1 le %2, de %3 à %4.</translation>
+    </message>
+    <message>
+        <source>If nothing is done, at most about %1 on %2.</source>
+        <translation>Sans rien faire : au plus environ %1 le %2.</translation>
     </message>
     <message>
         <source>Last treated from %1 to %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernier traitement du %1 au %2.</translation>
     </message>
     <message>
         <source>Last treated from %1 to %2: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernier traitement du %1 au %2 : %3.</translation>
     </message>
     <message>
         <source>No wash yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun lavage.</translation>
     </message>
     <message>
         <source>Something happened, and there was no room for its mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Événement, sans place pour son signe</translation>
     </message>
     <message>
         <source>The highest load was %1 mites per 100 bees, on %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge la plus haute : %1 varroas pour 100 abeilles, le %2.</translation>
     </message>
     <message>
         <source>The last wash, on %1, found none: at most %2 mites per 100 bees.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernier lavage, le %1 : aucun trouvé, au plus %2 varroas pour 100 abeilles.</translation>
     </message>
     <message>
         <source>The last wash, on %1: %2 mites per 100 bees, between %3 and %4.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dernier lavage, le %1 : %2 varroas pour 100 abeilles, de %3 à %4.</translation>
     </message>
     <message>
         <source>The load ahead if nothing is done, and its range</source>
-        <translation type="unfinished"></translation>
+        <translation>Charge à venir sans rien faire, et sa fourchette</translation>
     </message>
     <message>
         <source>The treat line is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Le seuil de traitement est %1.</translation>
     </message>
     <message>
         <source>The treat line, as it was then</source>
-        <translation type="unfinished"></translation>
+        <translation>Seuil de traitement d’alors</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Aujourd’hui</translation>
     </message>
     <message>
         <source>Treated, from the first day to the last</source>
-        <translation type="unfinished"></translation>
+        <translation>Traitement, du premier au dernier jour</translation>
     </message>
     <message>
         <source>Your own line, as it was then</source>
-        <translation type="unfinished"></translation>
+        <translation>Votre seuil personnel d’alors</translation>
     </message>
     <message>
         <source>d MMMM yyyy</source>
         <comment>date format, as in 18 May 2026</comment>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>d MMMM yyyy</translation>
     </message>
 </context>
 <context>
     <name>LoadMarks</name>
     <message>
         <source>Dead</source>
-        <translation type="unfinished"></translation>
+        <translation>Morte</translation>
     </message>
     <message>
         <source>Moved to another yard</source>
-        <translation type="unfinished"></translation>
+        <translation>Déplacée vers un autre rucher</translation>
     </message>
     <message>
         <source>New queen</source>
-        <translation type="unfinished"></translation>
+        <translation>Nouvelle reine</translation>
     </message>
     <message>
         <source>Split</source>
-        <translation type="unfinished"></translation>
+        <translation>Division</translation>
     </message>
     <message>
         <source>Supers off</source>
-        <translation type="unfinished"></translation>
+        <translation>Hausses retirées</translation>
     </message>
     <message>
         <source>Supers on</source>
-        <translation type="unfinished"></translation>
+        <translation>Hausses posées</translation>
     </message>
     <message>
         <source>Swarmed</source>
-        <translation type="unfinished"></translation>
+        <translation>Essaimage</translation>
     </message>
     <message>
         <source>Two colonies put together</source>
-        <translation type="unfinished"></translation>
+        <translation>Deux colonies réunies</translation>
     </message>
 </context>
 <context>
@@ -3615,31 +3630,31 @@
     <message>
         <source>%1 to %2</source>
         <comment>years</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 à %2</translation>
     </message>
     <message>
         <source>Mites per 100 bees</source>
-        <translation type="unfinished"></translation>
+        <translation>Varroas pour 100 abeilles</translation>
     </message>
     <message>
         <source>Mites per 100 bees, uneven scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Varroas pour 100 abeilles, échelle inégale</translation>
     </message>
     <message>
         <source>No wash yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucun lavage.</translation>
     </message>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Aujourd’hui</translation>
     </message>
     <message>
         <source>Treat line</source>
-        <translation type="unfinished"></translation>
+        <translation>Seuil de traitement</translation>
     </message>
     <message>
         <source>Your own line</source>
-        <translation type="unfinished"></translation>
+        <translation>Votre seuil personnel</translation>
     </message>
 </context>
 <context>
@@ -4085,6 +4100,41 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <source>%1 to %2</source>
         <comment>a range</comment>
         <translation>%1 à %2</translation>
+    </message>
+</context>
+<context>
+    <name>OutlookWords</name>
+    <message>
+        <source>If nothing is done, and its range</source>
+        <translation>Sans rien faire, et la fourchette</translation>
+    </message>
+    <message>
+        <source>Mid-autumn</source>
+        <translation>Mi-automne</translation>
+    </message>
+    <message>
+        <source>Mites per 100 bees</source>
+        <translation>Varroas pour 100 abeilles</translation>
+    </message>
+    <message>
+        <source>No outlook.</source>
+        <translation>Pas de projection.</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Aujourd’hui</translation>
+    </message>
+    <message>
+        <source>Turn date</source>
+        <translation>Date charnière</translation>
+    </message>
+    <message>
+        <source>With the treatment, and its range</source>
+        <translation>Avec le traitement, et la fourchette</translation>
+    </message>
+    <message>
+        <source>Your treat line</source>
+        <translation>Votre seuil de traitement</translation>
     </message>
 </context>
 <context>
@@ -5104,7 +5154,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1 to %2: %3</source>
         <comment>first and last day, the product</comment>
-        <translation>%1 au %2 : %3</translation>
+        <translation>%1 au %2 : %3</translation>
     </message>
     <message>
         <source>%1, %2 to %3 of %4</source>
@@ -5119,7 +5169,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1: %2</source>
         <comment>the day, the product</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
@@ -5129,14 +5179,14 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1: %2.</source>
         <comment>standing, colonies</comment>
-        <translation>%1 : %2.</translation>
+        <translation>%1 : %2.</translation>
     </message>
     <message numerus="yes">
         <source>%1: %n colony(ies).</source>
         <comment>standing</comment>
         <translation>
-            <numerusform>%1 : %n colonie.</numerusform>
-            <numerusform>%1 : %n colonies.</numerusform>
+            <numerusform>%1 : %n colonie.</numerusform>
+            <numerusform>%1 : %n colonies.</numerusform>
         </translation>
     </message>
     <message>
@@ -5150,29 +5200,29 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range</source>
         <comment>yard</comment>
-        <translation>%1 : le dernier lavage de chaque colonie, varroas pour 100 abeilles avec la fourchette à 90 %</translation>
+        <translation>%1 : le dernier lavage de chaque colonie, varroas pour 100 abeilles avec la fourchette à 90 %</translation>
     </message>
     <message>
         <source>%1: the last wash of each colony, mites per 100 bees with the 90 % range. Colonies %2 to %3 of %4, the highest loads first</source>
         <comment>yard</comment>
-        <translation>%1 : le dernier lavage de chaque colonie, varroas pour 100 abeilles avec la fourchette à 90 %. Colonies %2 à %3 sur %4, les charges les plus fortes d'abord</translation>
+        <translation>%1 : le dernier lavage de chaque colonie, varroas pour 100 abeilles avec la fourchette à 90 %. Colonies %2 à %3 sur %4, les charges les plus fortes d’abord</translation>
     </message>
     <message>
         <source>%1: twelve months from %2</source>
         <comment>yard, day</comment>
-        <translation>%1 : douze mois à partir du %2</translation>
+        <translation>%1 : douze mois à partir du %2</translation>
     </message>
     <message>
         <source>%1: where the hives stand, north up</source>
         <comment>yard</comment>
-        <translation>%1 : où sont les ruches, le nord en haut</translation>
+        <translation>%1 : où sont les ruches, le nord en haut</translation>
     </message>
     <message numerus="yes">
         <source>%n mite(s) found: %1 per 100 bees. %2</source>
         <comment>load and range; the comb in words</comment>
         <translation>
-            <numerusform>%n varroa trouvé : %1 pour 100 abeilles. %2</numerusform>
-            <numerusform>%n varroas trouvés : %1 pour 100 abeilles. %2</numerusform>
+            <numerusform>%n varroa trouvé : %1 pour 100 abeilles. %2</numerusform>
+            <numerusform>%n varroas trouvés : %1 pour 100 abeilles. %2</numerusform>
         </translation>
     </message>
     <message>
@@ -5182,7 +5232,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Above each: its first and last day, and the product as named on its label.</source>
-        <translation>Au-dessus de chacun : le premier et le dernier jour, et le produit tel que nommé sur son étiquette.</translation>
+        <translation>Au-dessus de chacun : le premier et le dernier jour, et le produit tel que nommé sur son étiquette.</translation>
     </message>
     <message>
         <source>All yards</source>
@@ -5327,7 +5377,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Mites per 100 bees, with the 90 % range of each wash</source>
-        <translation>Varroas pour 100 abeilles, avec la fourchette à 90 % de chaque lavage</translation>
+        <translation>Varroas pour 100 abeilles, avec la fourchette à 90 % de chaque lavage</translation>
     </message>
     <message>
         <source>No colony was washed in this period.</source>
@@ -5335,7 +5385,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>No longer kept</source>
-        <translation>N'existent plus</translation>
+        <translation>N’existent plus</translation>
     </message>
     <message>
         <source>No treatment was written down for this period.</source>
@@ -5602,7 +5652,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1; own %2</source>
         <comment>treat line, own line</comment>
-        <translation>%1 ; propre %2</translation>
+        <translation>%1 ; propre %2</translation>
     </message>
     <message>
         <source>1 frame of bees</source>
@@ -6092,7 +6142,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Turn date: mites must be low by then</source>
-        <translation>Date charnière : d’ici là, il faut peu de varroas</translation>
+        <translation>Date charnière : d’ici là, il faut peu de varroas</translation>
     </message>
     <message>
         <source>Twelve months from %1 %2.</source>
@@ -6445,15 +6495,15 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1: %2</source>
         <comment>label of a colony, load</comment>
-        <translation>%1 : %2</translation>
+        <translation>%1 : %2</translation>
     </message>
     <message>
         <source>Colony %1, not treated: %2 mites per 100 bees before, %3 after.</source>
-        <translation>Colonie %1, non traitée : %2 varroas pour 100 abeilles avant, %3 après.</translation>
+        <translation>Colonie %1, non traitée : %2 varroas pour 100 abeilles avant, %3 après.</translation>
     </message>
     <message>
         <source>Colony %1: %2 mites per 100 bees before, %3 after.</source>
-        <translation>Colonie %1 : %2 varroas pour 100 abeilles avant, %3 après.</translation>
+        <translation>Colonie %1 : %2 varroas pour 100 abeilles avant, %3 après.</translation>
     </message>
     <message>
         <source>High loads are drawn closer together.</source>
@@ -7850,6 +7900,10 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <source>Colonies</source>
         <translation>Colonies</translation>
     </message>
+    <message>
+        <source>Plan of the yard</source>
+        <translation>Plan du rucher</translation>
+    </message>
 </context>
 <context>
     <name>YardComparisonWords</name>
@@ -7881,19 +7935,19 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>Colony %1: %2 per 100 bees, %3 to %4 in 9 of 10 cases.</source>
-        <translation>Colonie %1 : %2 pour 100 abeilles, dans 9 cas sur 10 %3 à %4.</translation>
+        <translation>Colonie %1 : %2 pour 100 abeilles, dans 9 cas sur 10 %3 à %4.</translation>
     </message>
     <message>
         <source>Colony %1: none found, up to %2 per 100 bees.</source>
-        <translation>Colonie %1 : aucun trouvé, jusqu’à %2 pour 100 abeilles.</translation>
+        <translation>Colonie %1 : aucun trouvé, jusqu’à %2 pour 100 abeilles.</translation>
     </message>
     <message>
         <source>Colony %1: not washed.</source>
-        <translation>Colonie %1 : pas de lavage.</translation>
+        <translation>Colonie %1 : pas de lavage.</translation>
     </message>
     <message>
         <source>Latest wash, with the range of 9 in 10 cases</source>
-        <translation>Dernier lavage, avec la marge dans 9 cas sur 10</translation>
+        <translation>Dernier lavage, avec la fourchette dans 9 cas sur 10</translation>
     </message>
     <message>
         <source>Mites per 100 bees</source>
@@ -7912,7 +7966,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
     <message>
         <source>None found; the load can be up to the stroke</source>
-        <translation>Aucun trouvé ; la charge peut aller jusqu’au trait</translation>
+        <translation>Aucun trouvé ; la charge peut aller jusqu’au trait</translation>
     </message>
     <message>
         <source>None of them is over its line.</source>
@@ -8075,126 +8129,160 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
 </context>
 <context>
+    <name>YardPlanPage</name>
+    <message>
+        <source>By steps</source>
+        <translation>Pas à pas</translation>
+    </message>
+    <message>
+        <source>Move hives</source>
+        <translation>Placer les ruches</translation>
+    </message>
+    <message>
+        <source>Plan of the yard</source>
+        <translation>Plan du rucher</translation>
+    </message>
+</context>
+<context>
+    <name>YardPlanSteps</name>
+    <message>
+        <source>Done</source>
+        <translation>Terminé</translation>
+    </message>
+    <message>
+        <source>Next hive</source>
+        <translation>Ruche suivante</translation>
+    </message>
+    <message>
+        <source>Previous hive</source>
+        <translation>Ruche précédente</translation>
+    </message>
+    <message>
+        <source>Take its place off the plan</source>
+        <translation>Retirer du plan</translation>
+    </message>
+</context>
+<context>
     <name>YardPlanWords</name>
     <message>
         <source>%1 ft</source>
         <comment>feet</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 pi</translation>
     </message>
     <message>
         <source>%1 km</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 km</translation>
     </message>
     <message>
         <source>%1 m</source>
         <comment>metres</comment>
-        <translation type="unfinished"></translation>
+        <translation>%1 m</translation>
     </message>
     <message>
         <source>Can't tell yet: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>On ne sait pas encore : %1.</translation>
     </message>
     <message>
         <source>Close to the line: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Près du seuil : %1.</translation>
     </message>
     <message>
         <source>N</source>
         <comment>north, beside an arrow on a plan</comment>
-        <translation type="unfinished"></translation>
+        <translation>N</translation>
     </message>
     <message>
         <source>No hive has its place yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aucune ruche n’est encore placée.</translation>
     </message>
     <message>
         <source>No hive in this yard yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas encore de ruche dans ce rucher.</translation>
     </message>
     <message>
         <source>Not on the plan:</source>
-        <translation type="unfinished"></translation>
+        <translation>Pas sur le plan :</translation>
     </message>
     <message>
         <source>Not on the plan: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Pas sur le plan : %1.</translation>
     </message>
     <message>
         <source>Not washed: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Sans lavage : %1.</translation>
     </message>
     <message>
         <source>Over the line: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Au-delà du seuil : %1.</translation>
     </message>
     <message>
         <source>Plan of the yard, north up: %1 from west to east, %2 from south to north.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan du rucher, le nord en haut : %1 d’ouest en est, %2 du sud au nord.</translation>
     </message>
     <message>
         <source>Plan of the yard: no hive has its place yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan du rucher : aucune ruche n’est encore placée.</translation>
     </message>
     <message>
         <source>Plan of the yard: no hive in it yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan du rucher : pas encore de ruche.</translation>
     </message>
     <message>
         <source>Under the line: %1.</source>
         <comment>labels of hives</comment>
-        <translation type="unfinished"></translation>
+        <translation>Sous le seuil : %1.</translation>
     </message>
     <message>
         <source>can't tell</source>
-        <translation type="unfinished"></translation>
+        <translation>on ne sait pas</translation>
     </message>
     <message>
         <source>can't tell yet</source>
-        <translation type="unfinished"></translation>
+        <translation>on ne sait pas encore</translation>
     </message>
     <message>
         <source>close</source>
         <comment>to the line</comment>
-        <translation type="unfinished"></translation>
+        <translation>près</translation>
     </message>
     <message>
-        <source>close to it</source>
-        <translation type="unfinished"></translation>
+        <source>close to the line</source>
+        <translation>près du seuil</translation>
     </message>
     <message>
         <source>from positions of its washes</source>
-        <translation type="unfinished"></translation>
+        <translation>d’après la position de ses lavages</translation>
     </message>
     <message>
         <source>not washed</source>
-        <translation type="unfinished"></translation>
+        <translation>sans lavage</translation>
     </message>
     <message>
         <source>over</source>
         <comment>the line</comment>
-        <translation type="unfinished"></translation>
+        <translation>au-delà</translation>
     </message>
     <message>
         <source>over the line</source>
-        <translation type="unfinished"></translation>
+        <translation>au-delà du seuil</translation>
     </message>
     <message>
         <source>under</source>
         <comment>the line</comment>
-        <translation type="unfinished"></translation>
+        <translation>sous</translation>
     </message>
     <message>
-        <source>under it</source>
-        <translation type="unfinished"></translation>
+        <source>under the line</source>
+        <translation>sous le seuil</translation>
     </message>
     <message>
         <source>where you put it</source>
-        <translation type="unfinished"></translation>
+        <translation>placée par vous</translation>
     </message>
 </context>
 <context>
@@ -9680,6 +9768,19 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
 </context>
 <context>
+    <name>halfcup::touch::LoadChartController</name>
+    <message>
+        <source>%1: %2 per 100, between %3 and %4. %5.</source>
+        <comment>day, load, lower end, upper end, method</comment>
+        <translation>%1 : %2 pour 100, de %3 à %4. %5.</translation>
+    </message>
+    <message>
+        <source>%1: none found, at most %2 per 100. %3.</source>
+        <comment>day, load, method</comment>
+        <translation>%1 : aucun trouvé, au plus %2 pour 100. %3.</translation>
+    </message>
+</context>
+<context>
     <name>halfcup::touch::MethodsController</name>
     <message>
         <source>Colony %1, %2</source>
@@ -9979,19 +10080,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>from memory; the range is our own choice</source>
         <translation>de mémoire ; la fourchette est notre propre choix</translation>
-    </message>
-</context>
-<context>
-    <name>halfcup::touch::OutlookItem</name>
-    <message>
-        <source>A</source>
-        <comment>mid-autumn, one letter in a picture</comment>
-        <translation>A</translation>
-    </message>
-    <message>
-        <source>T</source>
-        <comment>turn date, one letter in a picture</comment>
-        <translation>C</translation>
     </message>
 </context>
 <context>
@@ -10613,7 +10701,7 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>%1 %</source>
         <comment>size of letters</comment>
-        <translation>%1 %</translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>As the phone has it</source>
@@ -11223,6 +11311,101 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>step %1 of %2</source>
         <translation>étape %1 sur %2</translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::YardPlanController</name>
+    <message>
+        <source>%1 That is where it was washed, within %2.</source>
+        <comment>where a hive stands, how sure</comment>
+        <translation>%1 C’est le lieu de ses lavages, à %2 près.</translation>
+    </message>
+    <message>
+        <source>%1 east</source>
+        <comment>a step</comment>
+        <translation>%1 à l’est</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <comment>feet</comment>
+        <translation>%1 pi</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <comment>metres</comment>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 north</source>
+        <comment>a step</comment>
+        <translation>%1 au nord</translation>
+    </message>
+    <message>
+        <source>%1 south</source>
+        <comment>a step</comment>
+        <translation>%1 au sud</translation>
+    </message>
+    <message>
+        <source>%1 west</source>
+        <comment>a step</comment>
+        <translation>%1 à l’ouest</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>standing, load and its day</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Colony %1</source>
+        <translation>Colonie %1</translation>
+    </message>
+    <message>
+        <source>Colony %1 has its place. Touch the next hive.</source>
+        <translation>Colonie %1 placée. Touchez la ruche suivante.</translation>
+    </message>
+    <message>
+        <source>Colony %1 has no place now. Touch the next hive.</source>
+        <translation>Colonie %1 retirée du plan. Touchez la ruche suivante.</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Terminé</translation>
+    </message>
+    <message>
+        <source>It has no place on the plan yet. The first step starts from the middle.</source>
+        <translation>Elle n’est pas encore sur le plan. Le premier pas part du milieu.</translation>
+    </message>
+    <message>
+        <source>It stands %1 east and %2 north of the yard's middle.</source>
+        <translation>Elle est à %1 à l’est et %2 au nord du milieu du rucher.</translation>
+    </message>
+    <message>
+        <source>It stands %1 east and %2 south of the yard's middle.</source>
+        <translation>Elle est à %1 à l’est et %2 au sud du milieu du rucher.</translation>
+    </message>
+    <message>
+        <source>It stands %1 west and %2 north of the yard's middle.</source>
+        <translation>Elle est à %1 à l’ouest et %2 au nord du milieu du rucher.</translation>
+    </message>
+    <message>
+        <source>It stands %1 west and %2 south of the yard's middle.</source>
+        <translation>Elle est à %1 à l’ouest et %2 au sud du milieu du rucher.</translation>
+    </message>
+    <message>
+        <source>Move colony %1</source>
+        <translation>Placer la colonie %1</translation>
+    </message>
+    <message>
+        <source>Touch a hive to see how it stands.</source>
+        <translation>Touchez une ruche pour voir où elle en est.</translation>
+    </message>
+    <message>
+        <source>Touch a hive, then touch where it stands.</source>
+        <translation>Touchez une ruche, puis l’endroit où elle se trouve.</translation>
+    </message>
+    <message>
+        <source>Touch where colony %1 stands.</source>
+        <translation>Touchez la place de la colonie %1.</translation>
     </message>
 </context>
 <context>

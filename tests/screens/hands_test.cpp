@@ -7,9 +7,8 @@
 #include <QPointingDevice>
 #include <QSet>
 #include <QTest>
-#include <QTouchEvent>
 
-#include <QtGui/private/qeventpoint_p.h>
+#include <qpa/qwindowsysteminterface.h>
 
 #include <map>
 #include <random>
@@ -94,11 +93,17 @@ std::vector<Contact> gloveLog(unsigned seed) {
     return log;
 }
 
-/// Plays the log to the window as the system would: one event a moment, with all fingers that are down.
+/// Plays the log to the window as the system would: one report a moment, with all fingers that are down.
 void play(Stage& stage, const std::vector<Contact>& log) {
-    static QPointingDevice glass(QStringLiteral("a glass"), 1, QInputDevice::DeviceType::TouchScreen,
-                                 QPointingDevice::PointerType::Finger,
-                                 QInputDevice::Capability::Position | QInputDevice::Capability::Area, 10, 0);
+    static const QPointingDevice* glass = [] {
+        auto* made =
+            new QPointingDevice(QStringLiteral("a glass"), 1, QInputDevice::DeviceType::TouchScreen,
+                                QPointingDevice::PointerType::Finger,
+                                QInputDevice::Capability::Position | QInputDevice::Capability::Area, 10, 0);
+        made->setParent(QCoreApplication::instance());
+        QWindowSystemInterface::registerInputDevice(made);
+        return made;
+    }();
     const double px = stage.look().pixelsPerMm();
     struct Moment {
         std::int64_t atMs;
@@ -123,23 +128,17 @@ void play(Stage& stage, const std::vector<Contact>& log) {
                                                             static_cast<double>(moved.upMs - moved.downMs)
                                                       : 0;
         down[moment.contact] = (moved.downMm + (moved.upMm - moved.downMm) * done) * px;
-        QList<QEventPoint> points;
+        QList<QWindowSystemInterface::TouchPoint> points;
         for (const auto& [contact, at] : down) {
-            QEventPoint point = QMutableEventPoint::withTimeStamp(
-                static_cast<ulong>(moment.atMs), log[contact].id,
-                contact == moment.contact ? moment.state : QEventPoint::Stationary, at, at,
-                stage.window()->mapToGlobal(at));
-            QMutableEventPoint::setEllipseDiameters(point,
-                                                    QSizeF(log[contact].wideMm, log[contact].wideMm) * px);
+            QWindowSystemInterface::TouchPoint point;
+            point.id = log[contact].id;
+            point.state = contact == moment.contact ? moment.state : QEventPoint::Stationary;
+            point.area = QRectF(QPointF(), QSizeF(log[contact].wideMm, log[contact].wideMm) * px);
+            point.area.moveCenter(stage.window()->mapToGlobal(at));
             points.append(point);
         }
-        const QEvent::Type type =
-            moment.state == QEventPoint::Pressed && down.size() == 1    ? QEvent::TouchBegin
-            : moment.state == QEventPoint::Released && down.size() == 1 ? QEvent::TouchEnd
-                                                                        : QEvent::TouchUpdate;
-        QTouchEvent event(type, &glass, Qt::NoModifier, points);
-        event.setTimestamp(static_cast<quint64>(moment.atMs));
-        QCoreApplication::sendEvent(stage.window(), &event);
+        QWindowSystemInterface::handleTouchEvent<QWindowSystemInterface::SynchronousDelivery>(
+            stage.window(), static_cast<ulong>(moment.atMs), glass, points);
         if (moment.state == QEventPoint::Released)
             down.erase(moment.contact);
     }
