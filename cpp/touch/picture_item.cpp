@@ -49,10 +49,6 @@ pictures::Type PictureItem::type() const {
     return {m_fontFamily, static_cast<double>(m_normalSize), static_cast<double>(m_smallSize)};
 }
 
-double PictureItem::drawnHeight() const {
-    return drawing().size.height();
-}
-
 const pictures::Drawing& PictureItem::drawing() const {
     if (!m_drawing)
         m_drawing = draw({size(), type()});
@@ -73,12 +69,27 @@ void PictureItem::paint(QPainter* painter) {
 void PictureItem::drawAnew() {
     m_drawing.reset();
     update();
+    polish();
     emit drawn();
+}
+
+// Not at once: the height that follows from a drawing would be set in the middle of what changed the drawing.
+void PictureItem::updatePolish() {
+    const double height = drawing().size.height();
+    if (height == m_drawnHeight)
+        return;
+    m_drawnHeight = height;
+    emit drawnHeightChanged();
 }
 
 void PictureItem::geometryChange(const QRectF& now, const QRectF& before) {
     QQuickPaintedItem::geometryChange(now, before);
-    if (now.size() != before.size())
+    if (now.size() == before.size())
+        return;
+    // A picture that decides its own height has just been given it: it is that picture already.
+    if (now.width() == before.width() && m_drawing && now.height() == m_drawing->size.height())
+        update();
+    else
         drawAnew();
 }
 

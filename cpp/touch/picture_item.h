@@ -25,7 +25,7 @@ class PictureItem : public QQuickPaintedItem {
     Q_PROPERTY(int normalSize READ normalSize WRITE setNormalSize NOTIFY lookChanged) // pixels
     Q_PROPERTY(int smallSize READ smallSize WRITE setSmallSize NOTIFY lookChanged)    // pixels
     /// How high the drawing is that fits the width: for pictures that decide their own height.
-    Q_PROPERTY(double drawnHeight READ drawnHeight NOTIFY drawn)
+    Q_PROPERTY(double drawnHeight READ drawnHeight NOTIFY drawnHeightChanged)
 public:
     explicit PictureItem(QQuickItem* parent = nullptr);
 
@@ -37,7 +37,7 @@ public:
     void setNormalSize(int pixels); // below 1 counts as 1
     int smallSize() const { return m_smallSize; }
     void setSmallSize(int pixels);
-    double drawnHeight() const;
+    double drawnHeight() const { return m_drawnHeight; } // 0 until the page was laid out
 
     const pictures::Drawing& drawing() const; // made where there is none
     /// The key of what was drawn nearest to the point of the item, within reach pixels; empty: nothing.
@@ -47,19 +47,22 @@ public:
 
 signals:
     void lookChanged();
-    void drawn();
+    void drawnHeightChanged();
+    void drawn(); // another drawing is asked for
 
 protected:
     [[nodiscard]] virtual pictures::Drawing draw(const pictures::Sheet& sheet) const = 0;
     void drawAnew(); // for the setters of what is shown
     pictures::Type type() const;
     void geometryChange(const QRectF& now, const QRectF& before) override;
+    void updatePolish() override;
 
 private:
     bool m_dusk = false;
     QString m_fontFamily;
     int m_normalSize = 17;
     int m_smallSize = 14;
+    double m_drawnHeight = 0;
     mutable std::optional<pictures::Drawing> m_drawing;
 };
 

@@ -29,13 +29,10 @@ Column {
         text: root.colony.growthLine
     }
 
-    Loader {
+    ColonyLoads {
         width: parent.width
-        active: root.colony.loads.hasWash
-        visible: active
-        sourceComponent: ColonyLoads {
-            loads: root.colony.loads
-        }
+        visible: root.colony.loads.hasWash
+        loads: root.colony.loads
     }
 
     QuietText {

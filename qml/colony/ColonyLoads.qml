@@ -13,6 +13,7 @@ Column {
     required property LoadChartController loads
 
     spacing: Look.margin * 0.6
+    bottomPadding: Look.gap - Look.margin * 0.6 // buttons may follow
 
     LoadChartItem {
         id: chart

@@ -107,7 +107,8 @@ private slots:
             }
         stage.settle();
         const QLocale locale;
-        const auto figure = [&](double load) { return locale.toString(load, 'f', 1); };
+        // From ten on without a decimal, as everywhere in the app.
+        const auto figure = [&](double load) { return locale.toString(load, 'f', load >= 9.95 ? 0 : 1); };
         QCOMPARE(textOf(stage, "chosenWash"),
                  QStringLiteral("12 April: %1 per 100, between %2 and %3. Alcohol wash.")
                      .arg(figure(april.answer->loadQ50), figure(april.answer->loadQ05),
