@@ -78,7 +78,9 @@ void PictureItem::drawAnew() {
 
 void PictureItem::geometryChange(const QRectF& now, const QRectF& before) {
     QQuickPaintedItem::geometryChange(now, before);
-    if (now.size() != before.size())
+    // A picture that decides its own height is given just that one by its page: it is drawn already.
+    const bool fits = m_drawing && now.width() == before.width() && now.height() == m_drawing->size.height();
+    if (now.size() != before.size() && !fits)
         drawAnew();
 }
 
