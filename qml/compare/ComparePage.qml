@@ -26,7 +26,7 @@ PageFrame {
         YardComparisonItem {
             objectName: "comparison"
             width: parent.width
-            height: drawnHeight
+            implicitHeight: drawnHeight
             picture: page.compare.picture
             dusk: Look.dusk
             fontFamily: Look.fontFamily
