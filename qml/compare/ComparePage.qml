@@ -21,12 +21,12 @@ PageFrame {
 
     ScrollColumn {
         anchors.fill: parent
-        spacing: Look.margin
+        spacing: Look.gap
 
         YardComparisonItem {
             objectName: "comparison"
             width: parent.width
-            height: drawnHeight
+            implicitHeight: drawnHeight
             picture: page.compare.picture
             dusk: Look.dusk
             fontFamily: Look.fontFamily

@@ -27,7 +27,7 @@ Column {
     LegendItem {
         objectName: "marks"
         width: parent.width
-        height: drawnHeight
+        implicitHeight: drawnHeight
         visible: root.shown
         legend: root.legend
         dusk: Look.dusk

@@ -17,7 +17,7 @@ Column {
     SeasonStripItem {
         objectName: "strip"
         width: parent.width
-        height: drawnHeight
+        implicitHeight: drawnHeight
         picture: root.season.picture
         dusk: Look.dusk
         fontFamily: Look.fontFamily

@@ -42,7 +42,7 @@ Column {
     LegendItem {
         objectName: "outlookLegend"
         width: parent.width
-        height: drawnHeight
+        implicitHeight: drawnHeight
         visible: root.choice.hasOutlook
         legend: root.choice.legend
         dusk: Look.dusk

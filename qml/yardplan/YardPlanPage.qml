@@ -38,7 +38,7 @@ PageFrame {
 
             objectName: "plan"
             width: parent.width
-            height: drawnHeight
+            implicitHeight: drawnHeight
             picture: page.plan.picture
             legend: !page.plan.moving
             dusk: Look.dusk
