@@ -20,6 +20,7 @@ import xml.etree.ElementTree as ET
 FRAMEWORK = "/usr/share/android-framework-res/framework-res.apk"
 A = "{http://schemas.android.com/apk/res/android}"
 PERMISSIONS = {"android.permission." + p for p in ("ACCESS_COARSE_LOCATION", "ACCESS_FINE_LOCATION", "VIBRATE")}
+OPTIONAL = ("faketouch", "touchscreen", "location", "location.gps", "location.network")
 DENSITIES = {"mdpi": 48, "hdpi": 72, "xhdpi": 96, "xxhdpi": 144, "xxxhdpi": 192}
 
 # File, what is spoilt in it, by what. Each must be refused: else the silence of aapt2 on the good files proves nothing.
@@ -88,8 +89,13 @@ def manifest_itself(folder):
     """What a package can hold and still be wrong."""
     with open(os.path.join(folder, "AndroidManifest.xml"), encoding="utf-8") as file:
         text = file.read()
-    root = ET.fromstring(text)
-    wrong = []
+    try:
+        root = ET.fromstring(text)
+    except ET.ParseError as error:
+        return [f"AndroidManifest.xml: {error}"]
+    # Android takes a touch screen, and what permissions point to, for required where a manifest says nothing.
+    optional = {f.get(A + "name") for f in root.findall("uses-feature") if f.get(A + "required") == "false"}
+    wrong = [f"{name} is not said to be optional" for name in OPTIONAL if "android.hardware." + name not in optional]
     for permission in re.findall(r"<uses-permission[^>]*android.permission.(\w+)", text):
         if not re.search(rf"-->\s*<uses-permission[^>]*{permission}", text):
             wrong.append(f"{permission} is asked for without a reason above it")
@@ -162,6 +168,8 @@ def simple_match(pattern, path):
 
 def words(folder):
     def strings(name):
+        if not os.path.exists(os.path.join(folder, "res", name, "strings.xml")):
+            return {}
         return {s.get("name"): s.text for s in ET.parse(os.path.join(folder, "res", name, "strings.xml")).getroot()
                 if s.get("translatable") != "false"}
     english, wrong = strings("values"), []
