@@ -23,7 +23,7 @@ PERMISSIONS = {"android.permission." + p for p in ("ACCESS_COARSE_LOCATION", "AC
 OPTIONAL = ("faketouch", "touchscreen", "location", "location.gps", "location.network")
 DENSITIES = {"mdpi": 48, "hdpi": 72, "xhdpi": 96, "xxhdpi": 144, "xxxhdpi": 192}
 
-# File, what is spoilt in it, by what. Each must be refused: else the silence of aapt2 on the good files proves nothing.
+# File, what is spoilt in it, by what; those of the manifest first, so that they are linked with the good resources. Each must be refused: else the silence of aapt2 on the good files proves nothing.
 SPOILT = (
     ("AndroidManifest.xml", 'android:exported="true"', 'android:exposed="true"'),
     ("AndroidManifest.xml", 'android:exported="true"', 'android:exported="perhaps"'),
@@ -48,17 +48,17 @@ def filled_in(manifest):
     return manifest
 
 
-def link(folder, work):
-    """(whether aapt2 took it, what it said, the package it made)"""
+def link(folder, work, compile_too=True):
+    """(whether aapt2 took it, what it said, the package it made); without compiling, the resources of the time before."""
     with open(os.path.join(folder, "AndroidManifest.xml"), encoding="utf-8") as file:
         text = filled_in(file.read())
     manifest, package, compiled = (os.path.join(work, n) for n in ("AndroidManifest.xml", "halfcup.apk", "res.zip"))
     with open(manifest, "w", encoding="utf-8") as file:
         file.write(text)
     said = ""
-    for command in (["aapt2", "compile", "--dir", os.path.join(folder, "res"), "-o", compiled],
+    for command in ([["aapt2", "compile", "--dir", os.path.join(folder, "res"), "-o", compiled]] if compile_too else []) + [
                     ["aapt2", "link", "-I", FRAMEWORK, "--manifest", manifest, "--min-sdk-version", "23",
-                     "--target-sdk-version", "29", "-o", package, compiled]):
+                     "--target-sdk-version", "29", "-o", package, compiled]]:
         got = subprocess.run(command, capture_output=True, text=True, check=False)
         said += got.stdout + got.stderr
         if got.returncode:
@@ -170,14 +170,14 @@ def words(folder):
     def strings(name):
         if not os.path.exists(os.path.join(folder, "res", name, "strings.xml")):
             return {}
-        return {s.get("name"): s.text for s in ET.parse(os.path.join(folder, "res", name, "strings.xml")).getroot()
-                if s.get("translatable") != "false"}
+        return {s.get("name"): s.text or "" for s in ET.parse(os.path.join(folder, "res", name, "strings.xml")).getroot()
+                if s.tag == "string" and s.get("translatable") != "false"}
     english, wrong = strings("values"), []
     for code in ("de", "es", "fr"):
         there = strings(f"values-{code}")
         if set(there) != set(english):
             wrong.append(f"values-{code} has {sorted(there)}, English has {sorted(english)}")
-        wrong += [f"'{k}' has no words of its own in {code}" for k in there if there[k] == english.get(k)]
+        wrong += [f"'{k}' has no words of its own in {code}" for k in there if there[k].strip() in ("", english.get(k))]
     return wrong
 
 
@@ -204,7 +204,7 @@ def spoilt(folder, work):
             wrong.append(f"{name} has no {good} that could be spoilt")
         with open(path, "w", encoding="utf-8") as file:
             file.write(text.replace(good, bad))
-        taken, said, _ = link(copy, work)
+        taken, said, _ = link(copy, work, compile_too=name != "AndroidManifest.xml")
         if taken or not said:
             wrong.append(f"{name} with {bad or 'no ' + good} should be refused with a word, but was not")
         shutil.rmtree(copy)
