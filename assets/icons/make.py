@@ -78,14 +78,14 @@ def pixels(png):
         for x in range(row_length):
             left = row[x - channels] if x >= channels else 0
             corner = above[x - channels] if x >= channels else 0
-            guess = (0, left, above[x], (left + above[x]) // 2, paeth(left, above[x], corner))[filter_kind]
+            guess = (0, left, above[x], (left + above[x]) // 2, nearest(left, above[x], corner))[filter_kind]
             row[x] = (row[x] + guess) & 255
         out += row
         above = row
     return width, height, channels, bytes(out)
 
 
-def paeth(left, up, corner):
+def nearest(left, up, corner):
     guess = left + up - corner
     return min((abs(guess - left), 0, left), (abs(guess - up), 1, up), (abs(guess - corner), 2, corner))[2]
 

@@ -23,7 +23,8 @@ PERMISSIONS = {"android.permission." + p for p in ("ACCESS_COARSE_LOCATION", "AC
 OPTIONAL = ("faketouch", "touchscreen", "location", "location.gps", "location.network")
 DENSITIES = {"mdpi": 48, "hdpi": 72, "xhdpi": 96, "xxhdpi": 144, "xxxhdpi": 192}
 
-# File, what is spoilt in it, by what; those of the manifest first, so that they are linked with the good resources. Each must be refused: else the silence of aapt2 on the good files proves nothing.
+# File, what is spoilt in it, by what; those of the manifest first, so that they are linked with the good resources.
+# Each must be refused: else the silence of aapt2 on the good files proves nothing.
 SPOILT = (
     ("AndroidManifest.xml", 'android:exported="true"', 'android:exposed="true"'),
     ("AndroidManifest.xml", 'android:exported="true"', 'android:exported="perhaps"'),
