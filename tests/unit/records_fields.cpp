@@ -39,7 +39,7 @@ Yard fullYard() {
 }
 
 Colony fullColony() {
-    return {"id", "yard", "nuc by the gate", "swarm", "other", true, true};
+    return {"id", "yard", "nuc by the gate", "swarm", "other", true, true, Stand{-3.5, 12}};
 }
 
 Sample fullSample() {
