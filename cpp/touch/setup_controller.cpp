@@ -21,7 +21,8 @@ namespace halfcup::touch {
 namespace {
 
 constexpr int shakeStepS = 10;
-constexpr int textStep = 25; // percent
+constexpr int textStep = 25;         // percent
+constexpr int mostTextPercent = 125; // beyond that, pages of the smallest phones do not hold their words yet
 
 struct UsualScoop {
     const char* key;
@@ -93,7 +94,8 @@ QString SetupController::textLine() const {
 }
 
 void SetupController::lettersLarger() {
-    m_services.kept([&] { m_services.settings.setTextPercent(std::min(textPercent() + textStep, 200)); });
+    m_services.kept(
+        [&] { m_services.settings.setTextPercent(std::min(textPercent() + textStep, mostTextPercent)); });
 }
 
 void SetupController::lettersSmaller() {
