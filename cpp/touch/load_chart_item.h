@@ -19,7 +19,7 @@ public:
 };
 
 /// Its picture. keyAt() tells the wash at a point.
-class LoadChartItem : public PictureItem {
+class LoadChartItem : public halfcup::touch::PictureItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(halfcup::touch::LoadPicture picture READ picture WRITE setPicture NOTIFY pictureChanged)

@@ -17,7 +17,7 @@ public:
 };
 
 /// The load ahead, with and without a treatment.
-class OutlookItem : public PictureItem {
+class OutlookItem : public halfcup::touch::PictureItem {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(halfcup::touch::OutlookPicture picture READ picture WRITE setPicture NOTIFY pictureChanged)

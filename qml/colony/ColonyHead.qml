@@ -29,12 +29,6 @@ Column {
         text: root.colony.growthLine
     }
 
-    ColonyLoads {
-        width: parent.width
-        visible: root.colony.loads.hasWash
-        loads: root.colony.loads
-    }
-
     QuietText {
         objectName: "methodsLine"
         width: parent.width
@@ -70,6 +64,12 @@ Column {
             text: qsTr("Count another way")
             onClicked: root.colony.pickMethod()
         }
+    }
+
+    ColonyLoads {
+        width: parent.width
+        visible: root.colony.loads.hasWash
+        loads: root.colony.loads
     }
 
     PlainText {

@@ -57,6 +57,12 @@ PageFrame {
             }
         }
 
+        footer: MarksMeaning { // of the strip at the top
+            width: ListView.view.width
+            topPadding: Look.gap
+            legend: page.season.legend
+        }
+
         delegate: HeadedRow {
             id: row
 

@@ -6,7 +6,7 @@ import QtQuick
 import Halfcup
 import Halfcup.Touch
 
-// Twelve months at a glance, and what the marks mean.
+// Twelve months at a glance.
 Column {
     id: root
 
@@ -25,10 +25,5 @@ Column {
         smallSize: Look.smallSize
         Accessible.role: Accessible.Graphic
         Accessible.name: root.season.pictureSpoken
-    }
-
-    MarksMeaning {
-        width: parent.width
-        legend: root.season.legend
     }
 }
