@@ -14,8 +14,8 @@ class Voice : public QObject {
     Q_OBJECT
 public:
     using QObject::QObject;
-    /// Looks for an engine, which can take seconds. Call once after the first frame; works() is known a
-    /// moment after it.
+    /// Looks for an engine, which can take seconds. Call after the first frame, and again where the
+    /// language is another one; works() is known a moment after it.
     virtual void prepare() = 0;
     /// Says it, in the language of QLocale(), in place of what is still being said: news is never late.
     virtual void say(const QString& sentence) = 0;

@@ -55,6 +55,10 @@ private slots:
         voice.say(QStringLiteral("Halbzeit"));
         QVERIFY(told.wait(10'000));
         QVERIFY(!voice.works());
+        QLocale::setDefault(QLocale(QLocale::English)); // the keeper chose English again
+        voice.prepare();
+        QVERIFY(told.wait(10'000));
+        QVERIFY(voice.works());
     }
 };
 

@@ -16,6 +16,10 @@ public:
 
 public Q_SLOTS:
     void open(const QLocale& locale) {
+        if (m_speech && speaks(locale)) {
+            Q_EMIT opened(true);
+            return;
+        }
         QStringList engines = QTextToSpeech::availableEngines();
         engines.removeAll(QStringLiteral("mock")); // for tests of Qt; makes no sound
         if (!m_wanted.isEmpty())
@@ -72,13 +76,13 @@ SpeechVoice::~SpeechVoice() {
 }
 
 void SpeechVoice::prepare() {
-    if (m_worker)
-        return;
-    m_worker = new SpeechWorker(m_engine);
-    m_worker->moveToThread(&m_thread);
-    connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
-    connect(m_worker, &SpeechWorker::opened, this, &SpeechVoice::tell);
-    m_thread.start(QThread::LowPriority);
+    if (!m_worker) {
+        m_worker = new SpeechWorker(m_engine);
+        m_worker->moveToThread(&m_thread);
+        connect(&m_thread, &QThread::finished, m_worker, &QObject::deleteLater);
+        connect(m_worker, &SpeechWorker::opened, this, &SpeechVoice::tell);
+        m_thread.start(QThread::LowPriority);
+    }
     QMetaObject::invokeMethod(m_worker, [worker = m_worker, locale = QLocale()] { worker->open(locale); });
 }
 
