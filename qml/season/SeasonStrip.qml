@@ -3,7 +3,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import Halfcup
 import Halfcup.Touch
 
 // Twelve months at a glance.

@@ -82,6 +82,7 @@ def demo_season(stage):
     stage.quit()
     visit(stage, "2026-06-08T09:00:00Z")
     stage.press("Colony 4", begins=True)
+    stage.tab_to("Pads of the farm shop", begins=True)  # below the picture of its loads
     stage.press("Pads of the farm shop", begins=True)
     stage.press("Did it work?")
     stage.sees("The mark")
