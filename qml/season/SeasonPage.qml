@@ -58,7 +58,7 @@ PageFrame {
         }
 
         footer: MarksMeaning { // of the strip at the top
-            width: ListView.view.width
+            width: ListView.view ? ListView.view.width : implicitWidth
             topPadding: Look.gap
             legend: page.season.legend
         }
