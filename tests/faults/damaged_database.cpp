@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Halfcup developers
 // SPDX-License-Identifier: Apache-2.0
-// Databases damaged in 200 seeded ways: never a crash, and what can be read is saved. What was on each page
+// Databases damaged in 200 seeded ways (40 of them unless HALFCUP_ALL_FAULTS is set): never a crash, and what
+// can be read is saved. What was on each page
 // is asked of SQLite itself (its table of pages, "dbstat"), and what was saved is read with SQLite alone.
 #include "store_kit.h"
 
@@ -49,6 +50,11 @@ std::set<std::string> rowsOf(const QString& path, const std::string& text) {
 constexpr auto allValues = "SELECT record_id, field, stamp, kind, quote(value) FROM revision";
 constexpr auto allCounts = "SELECT sample_id, stamp, rinse, change, typed, at_ms FROM count_event";
 constexpr auto allSamples = "SELECT id, mites, load_q50, state, jar, note FROM sample";
+
+/// All of it, or the part that is run with every change.
+bool everything() {
+    return qEnvironmentVariableIsSet("HALFCUP_ALL_FAULTS");
+}
 
 qsizetype missingFrom(const std::set<std::string>& there, const std::set<std::string>& wanted) {
     return static_cast<qsizetype>(
@@ -137,6 +143,7 @@ private slots:
 
     void init() {
         m_host = {};
+        m_host.chance = std::uint64_t{1} << 40; // not the ids that made the database
         startOver(m_whole);
     }
 
@@ -196,7 +203,11 @@ private slots:
             const std::string yards = "SELECT count(*) FROM yard";
             const std::string expected = sql(asked, yards); // SQLite's own reading of the cut log
             store::rescue(copy.toStdString(), m_host.asked(), lostNames);
-            QCOMPARE(sql(copy, yards), expected);
+            QVERIFY2(sql(copy, yards) == expected,
+                     qPrintable(QString("%1 of %2 bytes: %3")
+                                    .arg(part.size())
+                                    .arg(log.size())
+                                    .arg(QString::fromStdString(sql(copy, yards) + " for " + expected))));
             QFile::remove(asked + "-wal");
         }
     }
@@ -213,8 +224,11 @@ private slots:
     }
 
     void eachPageAlone() { // every page of the file, lost whole
+        const int step = everything() ? 1 : 5;
         int lessThanAll = 0;
         for (const auto& [page, table] : m_tableOfPage) {
+            if (page % step != 0)
+                continue;
             QByteArray bytes = m_whole;
             bytes.replace((page - 1) * pageBytes, pageBytes, QByteArray(pageBytes, '\0'));
             startOver(bytes);
@@ -231,12 +245,12 @@ private slots:
             QVERIFY2(store::lookInto(m_path.toStdString()).rows.at("yard") == 3, qPrintable(where));
             lessThanAll += values + counts > 0;
         }
-        QVERIFY(lessThanAll > 20);
+        QVERIFY(lessThanAll > 20 / step);
     }
 
     void twoHundredDamagedFiles_data() {
         QTest::addColumn<unsigned>("seed");
-        for (unsigned seed = 1; seed <= 200; ++seed)
+        for (unsigned seed = everything() ? 1 : 161; seed <= 200; ++seed)
             QTest::addRow("%u", seed) << seed;
     }
     void twoHundredDamagedFiles() {
@@ -283,9 +297,11 @@ private slots:
         m_saved += static_cast<int>(m_values.size() + m_counts.size() - static_cast<std::size_t>(missing));
         m_whole200 += missing == 0;
         if (seed == 200)
-            qInfo("200 damaged files of %d pages: %.1f %% of all values and acts saved, %d files wholly.",
-                  pages, 100.0 * m_saved / (200.0 * static_cast<double>(m_values.size() + m_counts.size())),
-                  m_whole200);
+            qInfo(
+                "Damaged files of %d pages: %.1f %% of all values and acts saved, %d files wholly.", pages,
+                100.0 * m_saved /
+                    ((everything() ? 200.0 : 40.0) * static_cast<double>(m_values.size() + m_counts.size())),
+                m_whole200);
     }
 
     void whoseYardIsLostStandsUnderAnotherName() {
