@@ -6,6 +6,8 @@
 #include "records/shake.h"
 #include "records/typed_input.h"
 
+#include <QLocale>
+
 namespace halfcup::touch {
 
 namespace {
@@ -140,14 +142,20 @@ void Settings::setUsualMethod(const std::string& id) {
     emit changed();
 }
 
-season::TemperatureUnit Settings::temperatureUnit() const {
-    return integer(m_store, "fahrenheit", 0) != 0 ? season::TemperatureUnit::Fahrenheit
-                                                  : season::TemperatureUnit::Celsius;
+Units Settings::units() const {
+    // Of the phone's region, not of the language that was chosen here: English is read in many countries.
+    const bool feet = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
+    return integer(m_store, "fahrenheit", feet) != 0 ? Units::UsCustomary : Units::Metric;
 }
 
-void Settings::setTemperatureUnit(season::TemperatureUnit unit) {
-    m_store.setSetting("fahrenheit", std::int64_t{unit == season::TemperatureUnit::Fahrenheit});
+void Settings::setUnits(Units units) {
+    m_store.setSetting("fahrenheit", std::int64_t{units == Units::UsCustomary});
     emit changed();
+}
+
+season::TemperatureUnit Settings::temperatureUnit() const {
+    return units() == Units::UsCustomary ? season::TemperatureUnit::Fahrenheit
+                                         : season::TemperatureUnit::Celsius;
 }
 
 std::vector<std::string> Settings::ofTheHand() {

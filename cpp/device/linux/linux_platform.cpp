@@ -8,6 +8,7 @@
 #include "device/any/system_random.h"
 #include "device/linux/boot_clock.h"
 #include "device/linux/feedback_vibration.h"
+#include "device/linux/logind_brightness.h"
 #include "device/linux/portal_file_handover.h"
 #include "device/linux/screen_saver_keep_awake.h"
 #include "device/linux/session_bus.h"
@@ -22,6 +23,7 @@ Platform makePlatform() {
     platform.random = std::make_unique<SystemRandom>();
     platform.folders = std::make_unique<StandardFolders>();
     platform.keepAwake = std::make_unique<ScreenSaverKeepAwake>(bus);
+    platform.brightness = std::make_unique<LogindBrightness>(SessionBus::openSystems());
     platform.tones = std::make_unique<MultimediaTones>();
     platform.voice = std::make_unique<SpeechVoice>();
     platform.vibration = std::make_unique<FeedbackVibration>(bus);
