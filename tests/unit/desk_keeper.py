@@ -75,7 +75,7 @@ class Keeper(unittest.TestCase):
         folder = pathlib.Path(self.folder.name) / "folder"
         folder.mkdir()
         code, out, err = call("demo", folder)
-        self.assertEqual((code, out), (2, ""))
+        self.assertEqual((code, out), (1, ""))
         self.assertIn("but something else of that name.", err)
 
     def test_due_before_the_turn_date(self):
