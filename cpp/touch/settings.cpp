@@ -5,6 +5,7 @@
 #include "records/method.h"
 #include "records/shake.h"
 #include "records/typed_input.h"
+#include "store/restore.h"
 
 #include <QLocale>
 
@@ -102,13 +103,13 @@ void Settings::setVoice(bool on) {
 }
 
 QString Settings::positionSource() const {
-    const records::Value value = m_store.setting("position_source");
+    const records::Value value = m_store.setting(store::positionSourceSetting);
     const auto* text = std::get_if<std::string>(&value);
     return text ? QString::fromStdString(*text) : QString();
 }
 
 void Settings::setPositionSource(const QString& source) {
-    m_store.setSetting("position_source", source.toStdString());
+    m_store.setSetting(store::positionSourceSetting, source.toStdString());
     emit changed();
 }
 
@@ -159,9 +160,11 @@ season::TemperatureUnit Settings::temperatureUnit() const {
 }
 
 std::vector<std::string> Settings::ofTheHand() {
-    return {"shake_s",         "left_hand",     "dusk",         "sound",      "position_source",
-            "scoop_volume_ml", "scoop_settled", "usual_method", "fahrenheit", "read_what_this_is_not",
-            "language",        "thick_gloves",  "text_percent", "voice"};
+    return {"shake_s",      "left_hand",       "dusk",
+            "sound",        "scoop_volume_ml", "scoop_settled",
+            "usual_method", "fahrenheit",      "read_what_this_is_not",
+            "language",     "thick_gloves",    "text_percent",
+            "voice"};
 }
 
 bool Settings::readWhatThisIsNot() const {
