@@ -4,6 +4,7 @@
 #include "desk/keeper_verbs.h"
 #include "desk/open_store.h"
 #include "desk/table.h"
+#include "store/rescue.h"
 #include "store/restore.h"
 
 #include <chrono>
@@ -124,6 +125,30 @@ int runRestore(const Arguments& arguments, Streams& streams) {
     return 0;
 }
 
+int runRescue(const Arguments& arguments, Streams& streams) {
+    if (arguments.words.empty())
+        throw UsageError("Which damaged database?");
+    const std::string& path = arguments.words[0];
+    std::random_device chance;
+    const store::StoreHost host{[] { return now().utcMs; },
+                                [&] { return (std::uint64_t{chance()} << 32) | chance(); }};
+    const store::Rescued rescued = told(path, "was left as it is", [&] {
+        return store::rescue(path, host, {"Yard whose name is lost", "?"});
+    });
+    streams.out << shown(path) << " holds what could be read: " << summary(rescued.contents) << ".\n"
+                << rescued.values << " values and acts of counting were read, " << rescued.lost
+                << " are known to be lost, " << rescued.badPages << " pages could not be read in full.\n";
+    if (rescued.standIns > 0)
+        streams.out << rescued.standIns
+                    << " yards or colonies have lost their own entry and stand under another name.\n";
+    if (rescued.waiting > 0)
+        streams.out
+            << "Of " << rescued.waiting
+            << " records too little was read to show them; a merge with another phone may complete them.\n";
+    streams.out << "The damaged file is kept as " << rescued.keptAside << "\n";
+    return 0;
+}
+
 int runCheck(const Arguments& arguments, Streams& streams) {
     if (arguments.words.empty())
         throw UsageError("Which database or backup?");
@@ -167,6 +192,17 @@ Verb restoreVerb() {
                     "DATABASE.before-restore- and the time. A plain database can be put back too.\n",
             .mostWords = 2,
             .run = runRestore};
+}
+
+Verb rescueVerb() {
+    return {.name = "rescue",
+            .summary = "Reads what can be read of a damaged database into a new one in its place.",
+            .usage = "DATABASE",
+            .help =
+                "The damaged file is kept beside it as DATABASE.damaged- and the time. Close the app first.\n"
+                "Exit code 1, and nothing changed, where no record can be read.\n",
+            .mostWords = 1,
+            .run = runRescue};
 }
 
 Verb checkVerb() {

@@ -18,6 +18,7 @@ Verb folderVerb(); // exchanges through a folder
 
 Verb backupVerb();  // one checked file
 Verb restoreVerb(); // puts it back
+Verb rescueVerb();  // reads what can be read of a damaged one
 Verb checkVerb();   // checks a database or a backup
 
 } // namespace halfcup::desk

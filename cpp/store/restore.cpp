@@ -5,13 +5,13 @@
 #include "store/backup_file.h"
 #include "store/checked_copy.h"
 #include "store/content_hash.h"
+#include "store/database_files.h"
 #include "store/durable_file.h"
 #include "store/open_database.h"
 #include "store/sqlite_errors.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
-#include <cstdio>
 #include <filesystem>
 
 namespace halfcup::store {
@@ -21,14 +21,6 @@ namespace fs = std::filesystem;
 namespace {
 
 using Settings = std::vector<std::pair<std::string, records::Value>>;
-
-constexpr const char* besides[] = {"-wal", "-shm", "-journal"};
-
-void removeDatabase(const std::string& path) {
-    removeQuietly(path);
-    for (const char* ending : besides)
-        removeQuietly(path + ending);
-}
 
 /// The copy that is being made ready, which goes with everything beside it unless it took its place.
 class Next {
@@ -50,25 +42,6 @@ private:
     }
     std::string m_path;
 };
-
-/// "20260615-091500", UTC.
-std::string timeInName(std::int64_t utcMs) {
-    const records::Date day = records::localDate({utcMs, 0});
-    const std::int64_t second = (utcMs / 1000) % 86'400;
-    char text[40];
-    std::snprintf(text, sizeof text, "%04d%02d%02d-%02d%02d%02d", day.year, day.month, day.day,
-                  static_cast<int>(second / 3600), static_cast<int>(second / 60 % 60),
-                  static_cast<int>(second % 60));
-    return text;
-}
-
-std::string freeName(const std::string& wanted) {
-    std::error_code error;
-    std::string name = wanted;
-    for (int number = 2; fs::exists(name, error); ++number)
-        name = wanted + "-" + std::to_string(number);
-    return name;
-}
 
 Settings settingsIn(SQLite::Database& database, const std::vector<std::string>& names) {
     Settings settings;
@@ -156,15 +129,6 @@ void settle(SQLite::Database& database) {
         throw StoreError(StoreError::Kind::Busy, "the log is in use");
 }
 
-/// For a database that SQLite cannot read: nothing is thrown away.
-void moveAside(const std::string& path, const std::string& aside) {
-    moveIntoPlace(path, aside);
-    std::error_code error;
-    for (const char* ending : besides)
-        if (fs::exists(path + ending, error))
-            moveIntoPlace(path + ending, aside + ending);
-}
-
 bool isUnreadable(const StoreError& error) {
     return error.kind() == StoreError::Kind::Damaged || error.kind() == StoreError::Kind::CopyFailed;
 }
@@ -200,7 +164,7 @@ public:
             settle(*m_database);
             m_database.reset();
         } else {
-            moveAside(m_path, aside);
+            moveDatabase(m_path, aside); // nothing is thrown away
         }
         return aside;
     }

@@ -8,3 +8,10 @@ halfcup_script_test(faults_kill_wash
     COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_SOURCE_DIR}/kill_wash_test.py
             $<TARGET_FILE:faults_kill_wash_driver>
     TIMEOUT 300 LABELS faults)
+# The store alone, killed in the middle of what the other journeys keep.
+add_executable(faults_kill_store_driver kill_store.cpp)
+target_link_libraries(faults_kill_store_driver PRIVATE Halfcup::store Halfcup::exchange)
+halfcup_script_test(faults_kill_store
+    COMMAND ${Python3_EXECUTABLE} -B ${CMAKE_CURRENT_SOURCE_DIR}/kill_store_test.py
+            $<TARGET_FILE:faults_kill_store_driver> ${CMAKE_SOURCE_DIR}/tests/unit/schemas
+    TIMEOUT 900 LABELS faults)
