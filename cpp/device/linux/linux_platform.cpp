@@ -3,6 +3,8 @@
 
 #include "device/any/key_event_volume_keys.h"
 #include "device/any/multimedia_tones.h"
+#include "device/any/no_insets.h"
+#include "device/any/qt_app_state.h"
 #include "device/any/speech_voice.h"
 #include "device/any/standard_folders.h"
 #include "device/any/system_random.h"
@@ -13,6 +15,7 @@
 #include "device/linux/screen_saver_keep_awake.h"
 #include "device/linux/session_bus.h"
 #include "device/platform.h"
+#include "device/surroundings.h"
 
 namespace halfcup::device {
 
@@ -32,6 +35,10 @@ Platform makePlatform() {
     platform.capabilities = std::make_unique<CapabilityWatch>(*platform.keepAwake, *platform.tones,
                                                               *platform.vibration, *platform.volumeKeys);
     return platform;
+}
+
+Surroundings makeSurroundings() {
+    return {std::make_unique<NoInsets>(), std::make_unique<QtAppState>()};
 }
 
 } // namespace halfcup::device
