@@ -60,7 +60,7 @@ const std::vector<Verb>& verbs() {
     static const std::vector<Verb> all{assessVerb(), outlookVerb(), efficacyVerb(), yardVerb(),
                                        seasonVerb(), dueVerb(),     choicesVerb(),  demoVerb(),
                                        exportVerb(), importVerb(),  mergeVerb(),    folderVerb(),
-                                       backupVerb(), restoreVerb(), rescueVerb(), checkVerb()};
+                                       backupVerb(), restoreVerb(), rescueVerb(),   checkVerb()};
     return all;
 }
 
