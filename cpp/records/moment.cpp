@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "records/moment.h"
 
+#include <algorithm>
 #include <charconv>
 #include <chrono>
 #include <cstdio>
@@ -104,12 +105,21 @@ int daysBetween(const Date& a, const Date& b) {
     return static_cast<int>(daysSinceEpoch(b) - daysSinceEpoch(a));
 }
 
+/// Milliseconds of the local clock. A damaged database may hold any number: one outside of the years 0 to
+/// 9999, the only ones RFC 3339 can write, counts as the nearest inside.
+static std::int64_t localMs(const Moment& moment) {
+    constexpr std::int64_t first = -719'528 * dayMs;     // 0000-01-01
+    constexpr std::int64_t last = 2'932'897 * dayMs - 1; // 9999-12-31
+    const std::int64_t utcMs = std::clamp(moment.utcMs, first, last);
+    return std::clamp(utcMs + moment.offsetMinutes * 60'000LL, first, last);
+}
+
 Date localDate(const Moment& moment) {
-    return dateFromDays(floorDiv(moment.utcMs + moment.offsetMinutes * 60'000LL, dayMs));
+    return dateFromDays(floorDiv(localMs(moment), dayMs));
 }
 
 std::string toRfc3339(const Moment& moment) {
-    const std::int64_t local = moment.utcMs + moment.offsetMinutes * 60'000LL;
+    const std::int64_t local = localMs(moment);
     const Date date = localDate(moment);
     const int inDay = static_cast<int>(local - floorDiv(local, dayMs) * dayMs);
     char text[64];
