@@ -29,6 +29,19 @@ std::int64_t floorDiv(std::int64_t a, std::int64_t b) {
     return a / b - ((a % b != 0) && ((a < 0) != (b < 0)));
 }
 
+int offsetIn(const Moment& moment) {
+    return std::clamp(moment.offsetMinutes, -1080, 1080);
+}
+
+/// What the keeper's clock showed, as milliseconds. A damaged database may hold any number: beyond the years
+/// of RFC 3339, 0000 to 9999, it is the last moment within.
+std::int64_t localMs(const Moment& moment) {
+    constexpr std::int64_t earliestMs = -719'528 * dayMs;
+    constexpr std::int64_t latestMs = 2'932'897 * dayMs - 1;
+    const std::int64_t utcMs = std::clamp(moment.utcMs, earliestMs, latestMs);
+    return std::clamp(utcMs + offsetIn(moment) * 60'000LL, earliestMs, latestMs);
+}
+
 std::chrono::year_month_day calendar(const Date& date) {
     return std::chrono::year{date.year} / std::chrono::month{static_cast<unsigned>(date.month)} /
            std::chrono::day{static_cast<unsigned>(date.day)};
@@ -105,15 +118,6 @@ int daysBetween(const Date& a, const Date& b) {
     return static_cast<int>(daysSinceEpoch(b) - daysSinceEpoch(a));
 }
 
-/// Milliseconds of the local clock. A damaged database may hold any number: one outside of the years 0 to
-/// 9999, the only ones RFC 3339 can write, counts as the nearest inside.
-static std::int64_t localMs(const Moment& moment) {
-    constexpr std::int64_t first = -719'528 * dayMs;     // 0000-01-01
-    constexpr std::int64_t last = 2'932'897 * dayMs - 1; // 9999-12-31
-    const std::int64_t utcMs = std::clamp(moment.utcMs, first, last);
-    return std::clamp(utcMs + moment.offsetMinutes * 60'000LL, first, last);
-}
-
 Date localDate(const Moment& moment) {
     return dateFromDays(floorDiv(localMs(moment), dayMs));
 }
@@ -130,11 +134,11 @@ std::string toRfc3339(const Moment& moment) {
         length = std::snprintf(text, sizeof text, ".%03d", inDay % 1000);
         out.append(text, static_cast<std::size_t>(length));
     }
-    if (moment.offsetMinutes == 0)
+    const int offset = offsetIn(moment);
+    if (offset == 0)
         return out + "Z";
-    const int offset = std::abs(moment.offsetMinutes);
-    length = std::snprintf(text, sizeof text, "%c%02d:%02d", moment.offsetMinutes < 0 ? '-' : '+',
-                           offset / 60, offset % 60);
+    length = std::snprintf(text, sizeof text, "%c%02d:%02d", offset < 0 ? '-' : '+', std::abs(offset) / 60,
+                           std::abs(offset) % 60);
     return out.append(text, static_cast<std::size_t>(length));
 }
 
