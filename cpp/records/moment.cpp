@@ -39,7 +39,7 @@ std::int64_t localMs(const Moment& moment) {
     constexpr std::int64_t earliestMs = -719'528 * dayMs;
     constexpr std::int64_t latestMs = 2'932'897 * dayMs - 1;
     const std::int64_t utcMs = std::clamp(moment.utcMs, earliestMs, latestMs);
-    return std::clamp(utcMs + offsetIn(moment) * 60'000LL, earliestMs, latestMs);
+    return std::clamp(utcMs + offsetIn(moment) * std::int64_t{60'000}, earliestMs, latestMs);
 }
 
 std::chrono::year_month_day calendar(const Date& date) {
