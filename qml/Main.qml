@@ -12,6 +12,7 @@ ApplicationWindow {
     id: window
 
     required property App app
+    required property Surroundings surroundings
 
     width: 360
     height: 740
@@ -100,33 +101,42 @@ ApplicationWindow {
         }
     }
 
-    Loader {
-        id: pages
-
-        property bool complete: false
-        readonly property int page: window.app.navigator.page
-
-        function show() {
-            pages.setSource(Qt.resolvedUrl(window.fileOf(pages.page)), {
-                "app": window.app
-            });
-        }
-
-        objectName: "pages"
+    // Clear of a notch and of the system's bars; behind them is the colour of the page.
+    Item {
         anchors.fill: parent
-        focus: !message.visible
-        visible: !message.visible
-        // The first one once all is there: while this is being made, nothing else can be.
-        onPageChanged: pages.complete ? pages.show() : undefined
-        Component.onCompleted: {
-            pages.complete = true;
-            pages.show();
+        anchors.leftMargin: window.surroundings.left
+        anchors.topMargin: window.surroundings.top
+        anchors.rightMargin: window.surroundings.right
+        anchors.bottomMargin: window.surroundings.bottom
+
+        Loader {
+            id: pages
+
+            property bool complete: false
+            readonly property int page: window.app.navigator.page
+
+            function show() {
+                pages.setSource(Qt.resolvedUrl(window.fileOf(pages.page)), {
+                    "app": window.app
+                });
+            }
+
+            objectName: "pages"
+            anchors.fill: parent
+            focus: !message.visible
+            visible: !message.visible
+            // The first one once all is there: while this is being made, nothing else can be.
+            onPageChanged: pages.complete ? pages.show() : undefined
+            Component.onCompleted: {
+                pages.complete = true;
+                pages.show();
+            }
         }
-    }
 
-    MessageSheet {
-        id: message
+        MessageSheet {
+            id: message
 
-        messages: window.app.messages
+            messages: window.app.messages
+        }
     }
 }

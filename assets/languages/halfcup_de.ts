@@ -6263,6 +6263,10 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Linke Hand</translation>
     </message>
     <message>
+        <source>Lengths and temperatures</source>
+        <translation>Längen und Temperaturen</translation>
+    </message>
+    <message>
         <source>Light</source>
         <translation>Licht</translation>
     </message>
@@ -6333,6 +6337,14 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>Your usual way to count</source>
         <translation>Übliche Zählmethode</translation>
+    </message>
+    <message>
+        <source>ft, °F</source>
+        <translation>ft, °F</translation>
+    </message>
+    <message>
+        <source>m, °C</source>
+        <translation>m, °C</translation>
     </message>
 </context>
 <context>
@@ -7623,6 +7635,11 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>%1 kann nicht kleiner als 0 sein.</translation>
     </message>
     <message>
+        <source>%1 ft</source>
+        <comment>feet</comment>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
         <source>%1 is already taken here. Choose another.</source>
         <translation>%1 ist hier schon vergeben. Bitte anders wählen.</translation>
     </message>
@@ -7650,6 +7667,11 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <source>%1 m</source>
         <comment>metres</comment>
         <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 mi</source>
+        <comment>miles</comment>
+        <translation>%1 mi</translation>
     </message>
     <message>
         <source>%1 ml</source>
@@ -10742,10 +10764,24 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <source>%1 shaken will be on the record</source>
         <translation>%1 Schütteln werden notiert</translation>
     </message>
+    <message numerus="yes">
+        <source>%n second(s) left</source>
+        <translation>
+            <numerusform>Noch %n Sekunde</numerusform>
+            <numerusform>Noch %n Sekunden</numerusform>
+        </translation>
+    </message>
     <message>
         <source>Half time</source>
         <comment>spoken</comment>
         <translation>Halbzeit</translation>
+    </message>
+    <message numerus="yes">
+        <source>Half time is past. %n second(s) left</source>
+        <translation>
+            <numerusform>Halbzeit ist vorbei. Noch %n Sekunde</numerusform>
+            <numerusform>Halbzeit ist vorbei. Noch %n Sekunden</numerusform>
+        </translation>
     </message>
     <message>
         <source>Half time is past. Keep on.</source>
@@ -10784,6 +10820,10 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>The phone's clocks disagree: how long you shook is a guess.</source>
         <translation>Die Uhren des Telefons sind uneins: Wie lange geschüttelt wurde, ist geschätzt.</translation>
+    </message>
+    <message>
+        <source>The seconds so far will be on the record</source>
+        <translation>Die Sekunden bis jetzt werden aufgeschrieben</translation>
     </message>
     <message>
         <source>Time was up %1 ago. Set the jar down.</source>

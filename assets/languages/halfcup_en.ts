@@ -582,6 +582,20 @@
 <context>
     <name>halfcup::touch::ShakeController</name>
     <message numerus="yes">
+        <source>%n second(s) left</source>
+        <translation>
+            <numerusform>%n second left</numerusform>
+            <numerusform>%n seconds left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Half time is past. %n second(s) left</source>
+        <translation>
+            <numerusform>Half time is past. %n second left</numerusform>
+            <numerusform>Half time is past. %n seconds left</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>second(s) left</source>
         <translation>
             <numerusform>second left</numerusform>

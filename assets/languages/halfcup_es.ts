@@ -6263,6 +6263,10 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>Mano izquierda</translation>
     </message>
     <message>
+        <source>Lengths and temperatures</source>
+        <translation>Longitudes y temperaturas</translation>
+    </message>
+    <message>
         <source>Light</source>
         <translation>Luz</translation>
     </message>
@@ -6333,6 +6337,14 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>Your usual way to count</source>
         <translation>Tu método habitual</translation>
+    </message>
+    <message>
+        <source>ft, °F</source>
+        <translation>ft, °F</translation>
+    </message>
+    <message>
+        <source>m, °C</source>
+        <translation>m, °C</translation>
     </message>
 </context>
 <context>
@@ -7623,6 +7635,11 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>%1 no puede ser menor que 0.</translation>
     </message>
     <message>
+        <source>%1 ft</source>
+        <comment>feet</comment>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
         <source>%1 is already taken here. Choose another.</source>
         <translation>%1 ya se usa aquí. Elige algo distinto.</translation>
     </message>
@@ -7650,6 +7667,11 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <source>%1 m</source>
         <comment>metres</comment>
         <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 mi</source>
+        <comment>miles</comment>
+        <translation>%1 mi</translation>
     </message>
     <message>
         <source>%1 ml</source>
@@ -10742,10 +10764,24 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <source>%1 shaken will be on the record</source>
         <translation>quedará anotado: %1 agitados</translation>
     </message>
+    <message numerus="yes">
+        <source>%n second(s) left</source>
+        <translation>
+            <numerusform>Queda %n segundo</numerusform>
+            <numerusform>Quedan %n segundos</numerusform>
+        </translation>
+    </message>
     <message>
         <source>Half time</source>
         <comment>spoken</comment>
         <translation>Mitad del tiempo</translation>
+    </message>
+    <message numerus="yes">
+        <source>Half time is past. %n second(s) left</source>
+        <translation>
+            <numerusform>Pasó la mitad. Queda %n segundo</numerusform>
+            <numerusform>Pasó la mitad. Quedan %n segundos</numerusform>
+        </translation>
     </message>
     <message>
         <source>Half time is past. Keep on.</source>
@@ -10784,6 +10820,10 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>The phone's clocks disagree: how long you shook is a guess.</source>
         <translation>Los relojes del teléfono no coinciden: cuánto agitaste es una suposición.</translation>
+    </message>
+    <message>
+        <source>The seconds so far will be on the record</source>
+        <translation>Se anotarán los segundos hasta ahora</translation>
     </message>
     <message>
         <source>Time was up %1 ago. Set the jar down.</source>

@@ -6263,6 +6263,10 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Main gauche</translation>
     </message>
     <message>
+        <source>Lengths and temperatures</source>
+        <translation>Longueurs et températures</translation>
+    </message>
+    <message>
         <source>Light</source>
         <translation>Lumière</translation>
     </message>
@@ -6333,6 +6337,14 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>Your usual way to count</source>
         <translation>Votre méthode habituelle</translation>
+    </message>
+    <message>
+        <source>ft, °F</source>
+        <translation>ft, °F</translation>
+    </message>
+    <message>
+        <source>m, °C</source>
+        <translation>m, °C</translation>
     </message>
 </context>
 <context>
@@ -7623,6 +7635,11 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>%1 : pas moins de 0.</translation>
     </message>
     <message>
+        <source>%1 ft</source>
+        <comment>feet</comment>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
         <source>%1 is already taken here. Choose another.</source>
         <translation>%1 : déjà pris ici. Choisissez autre chose.</translation>
     </message>
@@ -7650,6 +7667,11 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <source>%1 m</source>
         <comment>metres</comment>
         <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 mi</source>
+        <comment>miles</comment>
+        <translation>%1 mi</translation>
     </message>
     <message>
         <source>%1 ml</source>
@@ -10742,10 +10764,24 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <source>%1 shaken will be on the record</source>
         <translation>%1 d’agitation seront notés</translation>
     </message>
+    <message numerus="yes">
+        <source>%n second(s) left</source>
+        <translation>
+            <numerusform>Encore %n seconde</numerusform>
+            <numerusform>Encore %n secondes</numerusform>
+        </translation>
+    </message>
     <message>
         <source>Half time</source>
         <comment>spoken</comment>
         <translation>Mi-temps</translation>
+    </message>
+    <message numerus="yes">
+        <source>Half time is past. %n second(s) left</source>
+        <translation>
+            <numerusform>Mi-temps passée. Encore %n seconde</numerusform>
+            <numerusform>Mi-temps passée. Encore %n secondes</numerusform>
+        </translation>
     </message>
     <message>
         <source>Half time is past. Keep on.</source>
@@ -10784,6 +10820,10 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>The phone's clocks disagree: how long you shook is a guess.</source>
         <translation>Les horloges du téléphone se contredisent : votre temps d’agitation est une supposition.</translation>
+    </message>
+    <message>
+        <source>The seconds so far will be on the record</source>
+        <translation>Les secondes faites seront notées</translation>
     </message>
     <message>
         <source>Time was up %1 ago. Set the jar down.</source>

@@ -5,9 +5,6 @@
 #include "desk/table.h"
 #include "exchange/keep_demo.h"
 
-#include <filesystem>
-#include <fstream>
-
 namespace halfcup::desk {
 
 namespace {
@@ -23,9 +20,7 @@ int run(const Arguments& arguments, Streams& streams) {
     if (!until.empty())
         options.untilUtcMs = (records::daysSinceEpoch(dayFrom("--until", until)) + 1) * dayMs - 1;
     const exchange::Demo demo = exchange::readDemo(exchange::builtInDemo(), options);
-    if (!std::filesystem::exists(path))
-        std::ofstream(path).close(); // an empty file is an empty database
-    const auto store = openStore(path);
+    const auto store = openOrMakeStore(path);
     exchange::keepDemo(*store, demo);
     streams.out << demo.yards.size() << " yards, " << demo.colonies.size() << " colonies, "
                 << demo.samples.size() << " washes, " << demo.treatments.size()

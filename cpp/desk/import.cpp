@@ -9,7 +9,6 @@
 
 #include <charconv>
 #include <filesystem>
-#include <fstream>
 
 namespace halfcup::desk {
 
@@ -109,9 +108,9 @@ int run(const Arguments& arguments, Streams& streams) {
                          (missing.dayOrder ? " Say so with --dates." : " Say so with --match or --yard."));
 
     std::unique_ptr<store::Store> store;
-    if (!dry && !std::filesystem::exists(path))
-        std::ofstream(path).close(); // an empty file is an empty database
-    if (!dry || std::filesystem::exists(path))
+    if (!dry)
+        store = openOrMakeStore(path);
+    else if (std::filesystem::exists(path))
         store = openStore(path);
     const handbook::Handbook book = handbook::builtIn();
     const auto linesOn = [&book](const records::Yard& yard, const records::Date& day) {

@@ -58,6 +58,14 @@ std::unique_ptr<store::Store> openStore(const std::string& path) {
     std::error_code error;
     if (!std::filesystem::is_regular_file(path, error))
         throw std::runtime_error("There is no database " + shown(path) + ".");
+    return openOrMakeStore(path);
+}
+
+std::unique_ptr<store::Store> openOrMakeStore(const std::string& path) {
+    std::error_code error;
+    if (std::filesystem::exists(path, error) && !std::filesystem::is_regular_file(path, error))
+        throw std::runtime_error("There is no database " + shown(path) +
+                                 ", but something else of that name.");
     try {
         return std::make_unique<store::Store>(path, host());
     } catch (const store::StoreError& trouble) {

@@ -11,9 +11,11 @@
 
 namespace halfcup::desk {
 
-// Opens a database that is there; never makes one. Throws std::runtime_error with a sentence: not there, not
-// ours, newer, held by another program.
+// Opens a database that is there. Throws std::runtime_error with a sentence: not there, not ours, newer, held
+// by another program.
 std::unique_ptr<store::Store> openStore(const std::string& path);
+// The same, but makes one where there is none, readable by its owner alone.
+std::unique_ptr<store::Store> openOrMakeStore(const std::string& path);
 
 // The system's clock, UTC milliseconds.
 std::int64_t utcNowMs();

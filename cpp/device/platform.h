@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "device/brightness.h"
 #include "device/capabilities.h"
 #include "device/clock.h"
 #include "device/file_handover.h"
@@ -26,6 +27,7 @@ struct Platform {
     std::unique_ptr<RandomSource> random;
     std::unique_ptr<Folders> folders;
     std::unique_ptr<KeepAwake> keepAwake;
+    std::unique_ptr<Brightness> brightness;
     std::unique_ptr<Tones> tones;
     std::unique_ptr<Voice> voice;
     std::unique_ptr<Vibration> vibration;

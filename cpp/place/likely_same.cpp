@@ -34,8 +34,8 @@ std::vector<const Record*> eligible(std::span<const Record> records) {
         if (!record.removed && record.sameAs.empty() && !record.id.empty())
             left.push_back(&record);
     std::ranges::sort(left, {}, &Record::id);
-    const auto twice = std::ranges::unique(left, {}, &Record::id);
-    left.erase(twice.begin(), twice.end());
+    const auto sameId = [](const Record* a, const Record* b) { return a->id == b->id; };
+    left.erase(std::unique(left.begin(), left.end(), sameId), left.end());
     return left;
 }
 

@@ -3,18 +3,17 @@
 #include "place/qt_position_source.h"
 
 #include "place/byte_feed.h"
+#include "place/moment_source.h"
 #include "place/nmea_lines.h"
 #include "place/source_setting.h"
 
 #include <QDateTime>
 #include <QGeoPositionInfoSource>
-#include <QIODevice>
 #include <QNmeaPositionInfoSource>
 #include <QTimer>
 
 #include <algorithm>
 #include <cmath>
-#include <deque>
 #include <utility>
 
 namespace halfcup::place {
@@ -28,114 +27,6 @@ constexpr int kPatienceMs = 15'000;
 std::int64_t nowUtcMs() {
     return QDateTime::currentMSecsSinceEpoch();
 }
-
-// Good sentences on their way to Qt. Sequential, line by line, and of bounded size should nobody read.
-class SentenceDevice : public QIODevice {
-public:
-    SentenceDevice() { open(QIODevice::ReadOnly | QIODevice::Unbuffered); }
-
-    void put(std::string_view sentence) {
-        if (m_bytes.size() > kHoldAtMost)
-            m_bytes.clear();
-        m_bytes.append(sentence.data(), static_cast<qsizetype>(sentence.size())).append("\r\n");
-        emit readyRead();
-    }
-    [[nodiscard]] bool isSequential() const override { return true; }
-    [[nodiscard]] qint64 bytesAvailable() const override {
-        return m_bytes.size() + QIODevice::bytesAvailable();
-    }
-    [[nodiscard]] bool canReadLine() const override {
-        return m_bytes.contains('\n') || QIODevice::canReadLine();
-    }
-
-protected:
-    qint64 readData(char* data, qint64 maxSize) override {
-        const qint64 size = std::min<qint64>(maxSize, m_bytes.size());
-        std::copy_n(m_bytes.constData(), size, data);
-        m_bytes.remove(0, size);
-        return size;
-    }
-    qint64 writeData(const char*, qint64) override { return -1; }
-
-private:
-    static constexpr qsizetype kHoldAtMost = 64 * 1024;
-    QByteArray m_bytes;
-};
-
-// Qt's NMEA reader, told the truth about two things it gets wrong for our purpose (Qt 6.4):
-// - It takes a position as valid as soon as any sentence of the same moment is, and GSA counts as valid even
-// with mode
-//   1, "no fix". Here only a sentence that carries a position and stands by it counts.
-// - It joins the sentences of one moment by their time and drops whatever looks older than the last moment,
-// and gives
-//   no position at all without a date. But receivers without RMC or ZDA send no date, at midnight their time
-//   falls back, and a receiver that finds its satellites may correct its clock backwards. So moments are
-//   counted here, and the count, dressed as a time, is what Qt orders them by; the receiver's own time is
-//   kept beside it.
-class MomentSource : public QNmeaPositionInfoSource {
-public:
-    MomentSource()
-        : QNmeaPositionInfoSource(RealTimeMode)
-        , m_firstMoment(QDate(2000, 1, 1), QTime(0, 0), Qt::UTC) {
-        setUserEquivalentRangeError(kRangeErrorM);
-    }
-
-    // The receiver's own time for a position that Qt hands out.
-    [[nodiscard]] std::optional<std::int64_t> receiverUtcMs(const QGeoPositionInfo& info) const {
-        const qint64 moment = m_firstMoment.secsTo(info.timestamp());
-        const qint64 behind = m_moment - moment;
-        if (behind < 0 || behind >= static_cast<qint64>(m_times.size()))
-            return std::nullopt;
-        return m_times[m_times.size() - 1 - static_cast<std::size_t>(behind)];
-    }
-
-protected:
-    bool parsePosInfoFromNmeaData(const char* data, int size, QGeoPositionInfo* info, bool* hasFix) override {
-        if (!QNmeaPositionInfoSource::parsePosInfoFromNmeaData(data, size, info, hasFix))
-            return false;
-        const std::string_view sentence(data, static_cast<std::size_t>(std::max(size, 0)));
-        const bool carries = nmeaCarriesPosition(sentence);
-        *hasFix = carries && info->coordinate().isValid() && !nmeaSaysNoFix(sentence);
-        if (!*hasFix)
-            info->setCoordinate({});
-        const QDateTime said = info->timestamp();
-        const auto timeOfDay = nmeaTimeOfDayMs(sentence);
-        if (timeOfDay || carries) {
-            if (!timeOfDay || timeOfDay != m_timeOfDay || m_times.empty())
-                nextMoment();
-            m_timeOfDay = timeOfDay;
-            if (said.date().isValid())
-                m_lastDated = said;
-            if (timeOfDay)
-                m_times.back() = datedUtcMs(*timeOfDay);
-            info->setTimestamp(m_firstMoment.addSecs(m_moment));
-        }
-        return true;
-    }
-
-private:
-    void nextMoment() {
-        ++m_moment;
-        m_times.emplace_back(std::nullopt);
-        if (m_times.size() > 16)
-            m_times.pop_front();
-    }
-
-    // GGA and GLL know the time of day only: it belongs to the day that brings it nearest to the last full
-    // time, or to now where there was none.
-    [[nodiscard]] std::int64_t datedUtcMs(int timeOfDayMs) const {
-        constexpr std::int64_t dayMs = 24 * 3600 * 1000;
-        const std::int64_t near = m_lastDated.isValid() ? m_lastDated.toMSecsSinceEpoch() : nowUtcMs();
-        const double days = static_cast<double>(near - timeOfDayMs) / static_cast<double>(dayMs);
-        return static_cast<std::int64_t>(std::llround(days)) * dayMs + timeOfDayMs;
-    }
-
-    QDateTime m_firstMoment;
-    qint64 m_moment = 0;
-    std::deque<std::optional<std::int64_t>> m_times; // of the last moments, the newest at the back
-    std::optional<int> m_timeOfDay;
-    QDateTime m_lastDated;
-};
 
 } // namespace
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "records/moment.h"
 
+#include <algorithm>
 #include <charconv>
 #include <chrono>
 #include <cstdio>
@@ -26,6 +27,19 @@ std::optional<int> digits(std::string_view text, std::size_t from, std::size_t c
 
 std::int64_t floorDiv(std::int64_t a, std::int64_t b) {
     return a / b - ((a % b != 0) && ((a < 0) != (b < 0)));
+}
+
+int offsetIn(const Moment& moment) {
+    return std::clamp(moment.offsetMinutes, -1080, 1080);
+}
+
+/// What the keeper's clock showed, as milliseconds. A damaged database may hold any number: beyond the years
+/// of RFC 3339, 0000 to 9999, it is the last moment within.
+std::int64_t localMs(const Moment& moment) {
+    constexpr std::int64_t earliestMs = -719'528 * dayMs;
+    constexpr std::int64_t latestMs = 2'932'897 * dayMs - 1;
+    const std::int64_t utcMs = std::clamp(moment.utcMs, earliestMs, latestMs);
+    return std::clamp(utcMs + offsetIn(moment) * std::int64_t{60'000}, earliestMs, latestMs);
 }
 
 std::chrono::year_month_day calendar(const Date& date) {
@@ -105,11 +119,11 @@ int daysBetween(const Date& a, const Date& b) {
 }
 
 Date localDate(const Moment& moment) {
-    return dateFromDays(floorDiv(moment.utcMs + moment.offsetMinutes * 60'000LL, dayMs));
+    return dateFromDays(floorDiv(localMs(moment), dayMs));
 }
 
 std::string toRfc3339(const Moment& moment) {
-    const std::int64_t local = moment.utcMs + moment.offsetMinutes * 60'000LL;
+    const std::int64_t local = localMs(moment);
     const Date date = localDate(moment);
     const int inDay = static_cast<int>(local - floorDiv(local, dayMs) * dayMs);
     char text[64];
@@ -120,11 +134,11 @@ std::string toRfc3339(const Moment& moment) {
         length = std::snprintf(text, sizeof text, ".%03d", inDay % 1000);
         out.append(text, static_cast<std::size_t>(length));
     }
-    if (moment.offsetMinutes == 0)
+    const int offset = offsetIn(moment);
+    if (offset == 0)
         return out + "Z";
-    const int offset = std::abs(moment.offsetMinutes);
-    length = std::snprintf(text, sizeof text, "%c%02d:%02d", moment.offsetMinutes < 0 ? '-' : '+',
-                           offset / 60, offset % 60);
+    length = std::snprintf(text, sizeof text, "%c%02d:%02d", offset < 0 ? '-' : '+', std::abs(offset) / 60,
+                           std::abs(offset) % 60);
     return out.append(text, static_cast<std::size_t>(length));
 }
 

@@ -57,8 +57,8 @@ std::vector<const Entry*> boardLines(int month, const handbook::Handbook& handbo
     for (const Entry* entry : handbook.topic("other-lines"))
         if (isFor(*entry, month))
             lines.push_back(entry);
-    std::ranges::stable_partition(
-        lines, [](const Entry* entry) { return !entry->property.starts_with("any time"); });
+    std::stable_partition(lines.begin(), lines.end(),
+                          [](const Entry* entry) { return !entry->property.starts_with("any time"); });
     return lines;
 }
 

@@ -30,8 +30,8 @@ std::vector<History::State> History::of(Kind kind, const RecordId& id,
         else
             states.push_back({std::move(shown), past.stamp});
     }
-    const auto repeated = std::ranges::unique(states, {}, &State::values);
-    states.erase(repeated.begin(), repeated.end());
+    const auto same = [](const State& a, const State& b) { return a.values == b.values; };
+    states.erase(std::unique(states.begin(), states.end(), same), states.end());
     return states;
 }
 

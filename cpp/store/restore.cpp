@@ -61,6 +61,12 @@ void makeOwn(SQLite::Database& database, const BackupContents& contents, const S
     database.exec(std::string("DROP TABLE IF EXISTS ") + noteTable);
     SQLite::Statement keep(database, "INSERT INTO setting(name, value) VALUES (?, ?)"
                                      " ON CONFLICT(name) DO UPDATE SET value = excluded.value");
+    SQLite::Statement drop(database, "DELETE FROM setting WHERE name = ?");
+    for (const char* name : settingsThatReachOut) {
+        drop.bind(1, name);
+        drop.exec();
+        drop.reset();
+    }
     const auto set = [&](const std::string& name, const records::Value& value) {
         keep.bind(1, name);
         bindValue(keep, 2, value);
@@ -195,7 +201,9 @@ Restored restoreBackup(const std::string& backupPath, const std::string& databas
     return guarded([&] {
         Present present(databasePath);
         const Next next(databasePath + ".restoring");
-        makeReady(restored.contents, next.path(), host, present.settings(settingsOfThisPhone));
+        std::vector<std::string> ours = settingsOfThisPhone;
+        ours.insert(ours.end(), std::begin(settingsThatReachOut), std::end(settingsThatReachOut));
+        makeReady(restored.contents, next.path(), host, present.settings(ours));
         syncFile(next.path());
         const std::string aside = freeName(keptAsidePrefix(databasePath) + timeInName(host.utcNowMs()));
         restored.keptAside = present.keepAside(aside);

@@ -16,13 +16,23 @@ struct Restored {
     std::string keptAside;   // the database that was there before; empty where there was none
 };
 
+/// Settings that say where the app reaches: a receiver, perhaps on a network, and the folder it exchanges
+/// through by itself. A backup may be a stranger's, so that it never brings them.
+inline constexpr const char* positionSourceSetting = "position_source";
+inline constexpr const char* exchangeFolderSetting = "exchange_folder";
+inline constexpr const char* exchangeFolderStateSetting = "exchange_folder_state";
+inline constexpr const char* exchangeFolderResumedSetting = "exchange_folder_resumed";
+inline constexpr const char* settingsThatReachOut[] = {
+    positionSourceSetting, exchangeFolderSetting, exchangeFolderStateSetting, exchangeFolderResumedSetting};
+
 /// Puts a backup (or a plain database of ours) in the place of the database. No Store may be open on it, in
 /// no program. In this order:
 /// 1. The backup is looked into, copied beside the database, checked again and brought to this program's
 ///    schema.
 /// 2. The copy gets a device id of its own: two phones out of one backup must never make the same revision
 ///    stamps, or one's changes would hide the other's. Of the present database it takes over the settings
-///    that are named, for a restore brings back records and not the hand that holds the phone.
+///    that are named, for a restore brings back records and not the hand that holds the phone; and it has of
+///    settingsThatReachOut what the present one has, and nothing else.
 /// 3. The present database is kept aside beside it as "<name>.before-restore-<UTC yyyymmdd-hhmmss>", a
 /// checked
 ///    copy; one that SQLite cannot read any more is moved there as it is, its log with it.

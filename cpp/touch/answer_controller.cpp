@@ -166,10 +166,10 @@ QString AnswerController::placeLine() const {
                                              m_yard.position->latitudeDeg, m_yard.position->longitudeDeg);
         if (away > m_yard.reachM + stamp.position.accuracyM.value_or(0))
             return tr("Scooped on %1 at %2, %3 from %4. Is this the right colony?")
-                .arg(day, time, words::metres(away), QString::fromStdString(m_yard.name));
+                .arg(day, time, m_services.distance(away), QString::fromStdString(m_yard.name));
     }
     return tr("Scooped on %1 at %2, within %3")
-        .arg(day, time, words::metres(stamp.position.accuracyM.value_or(0)));
+        .arg(day, time, m_services.distance(stamp.position.accuracyM.value_or(0)));
 }
 
 QString AnswerController::nextLine() const {

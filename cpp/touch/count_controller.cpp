@@ -52,11 +52,17 @@ void CountController::setSample(const QString& sampleId, const records::Method& 
     m_problem.clear();
     m_services.kept(
         [&] { m_tally = records::tally(m_services.store.countEvents(sampleId.toStdString()), m_rinse); });
+    m_announced = spoken();
     emit changed();
 }
 
 void CountController::setListening(bool listening) {
     m_listening = listening;
+    // Mites are counted in the sun; at dusk a bright screen blinds.
+    if (listening && !m_services.settings.dusk())
+        m_light = m_services.device.brightness->raise();
+    else
+        m_light.reset();
 }
 
 bool CountController::add(records::CountEvent::Change change, std::int64_t typed) {
@@ -70,6 +76,8 @@ bool CountController::add(records::CountEvent::Change change, std::int64_t typed
         return false;
     m_tally.add(event);
     m_problem.clear();
+    if (change != records::CountEvent::Change::Tap || mites() % spokenEvery == 0)
+        m_announced = spoken();
     emit changed();
     return true;
 }

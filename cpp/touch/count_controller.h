@@ -17,10 +17,11 @@ class CountController : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("the wash's")
     Q_PROPERTY(int mites READ mites NOTIFY changed)
-    Q_PROPERTY(QString spoken READ spoken NOTIFY changed)               // "9 mites", for a screen reader
-    Q_PROPERTY(QString oneMore READ oneMore NOTIFY changed)             // "Count one mite", what a touch does
-    Q_PROPERTY(QString hint READ hint NOTIFY changed)                   // "Touch anywhere for each mite"
-    Q_PROPERTY(QString noneFound READ noneFound NOTIFY changed)         // asked before a count of 0 is kept
+    Q_PROPERTY(QString spoken READ spoken NOTIFY changed)       // "9 mites", for a screen reader
+    Q_PROPERTY(QString announced READ announced NOTIFY changed) // the same after every fifth, or a change
+    Q_PROPERTY(QString oneMore READ oneMore NOTIFY changed)     // "Count one mite", what a touch does
+    Q_PROPERTY(QString hint READ hint NOTIFY changed)           // "Touch anywhere for each mite"
+    Q_PROPERTY(QString noneFound READ noneFound NOTIFY changed) // asked before a count of 0 is kept
     Q_PROPERTY(QString whatIsCounted READ whatIsCounted NOTIFY changed) // "Mites counted", over typed digits
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY changed)
     Q_PROPERTY(bool touched READ isTouched NOTIFY changed)  // something was counted or typed
@@ -31,6 +32,7 @@ public:
 
     int mites() const { return static_cast<int>(m_tally.mites()); }
     QString spoken() const;
+    QString announced() const { return m_announced; }
     QString oneMore() const;
     QString hint() const { return m_hint; }
     QString noneFound() const { return m_noneFound; }
@@ -42,7 +44,7 @@ public:
 
     /// The sample to count for, by which method; reads what was counted before.
     void setSample(const QString& sampleId, const records::Method& method);
-    /// While true the volume keys count: up one more, down takes back.
+    /// While true the volume keys count, up one more, down takes back; and the screen is bright.
     void setListening(bool listening);
 
     Q_INVOKABLE bool tap();
@@ -64,11 +66,13 @@ private:
     int m_rinse;
     QString m_sampleId;
     bool m_countsCells = false;
+    QString m_announced;
     QString m_hint;
     QString m_noneFound;
     records::CountTally m_tally;
     QString m_problem;
     bool m_listening = false;
+    std::shared_ptr<device::Brightness::Hold> m_light;
 };
 
 } // namespace halfcup::touch

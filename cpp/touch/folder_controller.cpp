@@ -5,6 +5,7 @@
 #include "store/merge.h"
 #include "store/merge_log.h"
 #include "store/outgoing.h"
+#include "store/restore.h"
 #include "touch/export_file.h"
 #include "touch/words.h"
 
@@ -16,9 +17,9 @@ namespace halfcup::touch {
 
 namespace {
 
-constexpr const char* folderSetting = "exchange_folder";
-constexpr const char* stateSetting = "exchange_folder_state";
-constexpr const char* resumedSetting = "exchange_folder_resumed"; // number of the undone merge that was met
+constexpr const char* folderSetting = store::exchangeFolderSetting;
+constexpr const char* stateSetting = store::exchangeFolderStateSetting;
+constexpr const char* resumedSetting = store::exchangeFolderResumedSetting; // the undone merge that was met
 constexpr std::int64_t quietMs = 60'000;
 
 std::string textSetting(store::Store& store, const char* name) {

@@ -52,10 +52,11 @@ QString HereController::placeLine() const {
     if (m_services.position.isRunning() && !stamp && !m_services.position.problem())
         return line(tr("Looking for the position"));
     if (stamp && m_atYardByPosition)
-        return line(tr("You are here, within %1").arg(words::metres(stamp->accuracyM)));
+        return line(tr("You are here, within %1").arg(m_services.distance(stamp->accuracyM)));
     if (stamp)
-        return line(m_pickedByHand ? tr("Picked by you")
-                                   : tr("Position known within %1").arg(words::metres(stamp->accuracyM)));
+        return line(m_pickedByHand
+                        ? tr("Picked by you")
+                        : tr("Position known within %1").arg(m_services.distance(stamp->accuracyM)));
     return line(m_services.position.isDone() || m_services.position.problem() ? tr("No position")
                                                                               : tr("Picked by you"));
 }
@@ -167,7 +168,7 @@ void HereController::recognise(const place::Stamp& stamp) {
         ChoiceListModel::Entry entry;
         entry.key = QString::fromStdString(near.id);
         entry.title = QString::fromStdString(yard->name);
-        entry.detail = tr("%1 from here").arg(words::metres(near.distanceM));
+        entry.detail = tr("%1 from here").arg(m_services.distance(near.distanceM));
         choices.append(entry);
     };
     if (const auto* several = std::get_if<place::Ambiguous>(&answer)) {

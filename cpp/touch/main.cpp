@@ -6,13 +6,13 @@
 #include "touch/languages.h"
 #include "touch/program.h"
 #include "touch/restoring.h"
+#include "touch/self_test.h"
 #include "touch/tour.h"
 #include "touch/words.h"
 
 #include <QCommandLineParser>
 #include <QDir>
 #include <QGuiApplication>
-#include <QMetaEnum>
 #include <QQuickWindow>
 #include <QStandardPaths>
 #include <QTextStream>
@@ -61,24 +61,21 @@ void loadDemo(Program& program) {
     exchange::keepDemo(program.store(), exchange::readDemo(exchange::builtInDemo(), {now.utcMs, now}));
 }
 
-/// Opens every page once, counts the engine's warnings, and quits.
-int selfTest(Program& program) {
-    const QMetaEnum pages = QMetaEnum::fromType<Navigator::Page>();
-    for (int i = 0; i < pages.keyCount(); ++i) {
-        program.app().navigator()->home();
-        program.app().navigator()->open(static_cast<Navigator::Page>(pages.value(i)));
-        QCoreApplication::processEvents();
-    }
+/// On the records that were named.
+int tryPages(Program& program) {
+    const int pages = openEveryPage(program);
     for (const QString& warning : program.qmlWarnings())
         fail(warning);
-    QTextStream(stdout) << "Self-test: " << program.qmlWarnings().size() << " warnings, database "
-                        << QString::fromStdString(program.store().integrityReport()) << Qt::endl;
+    QTextStream(stdout) << "Self-test: " << pages << " pages, " << program.qmlWarnings().size()
+                        << " warnings, database " << QString::fromStdString(program.store().integrityReport())
+                        << Qt::endl;
     return program.qmlWarnings().isEmpty() ? 0 : 1;
 }
 
 } // namespace
 
 int main(int argc, char** argv) {
+    const bool wantsSelfTest = asksForSelfTest(argc, argv);
     QGuiApplication application(argc, argv);
     QGuiApplication::setApplicationName(QStringLiteral("halfcup"));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Halfcup"));
@@ -111,8 +108,10 @@ int main(int argc, char** argv) {
     const QCommandLineOption language(QStringLiteral("language"),
                                       QStringLiteral("de, en, es or fr, for this run."),
                                       QStringLiteral("code"));
-    const QCommandLineOption check(QStringLiteral("self-test"),
-                                   QStringLiteral("Open every page, count warnings, quit."));
+    const QCommandLineOption check(
+        QStringLiteral("self-test"),
+        QStringLiteral("Try the program out on records of its own, say what this "
+                       "device has, quit; on the records that are named, open every page."));
     parser.addOptions({database, demo, tour, size, dpi, position, at, language, check});
     parser.addPositionalArgument(QStringLiteral("file"),
                                  QStringLiteral("What to take in: a file from another phone (.halfcup), or a "
@@ -153,6 +152,8 @@ int main(int argc, char** argv) {
             return fail(QStringLiteral("--at wants a time such as 2026-05-18T09:40:00+02:00."));
         platform.clock = std::make_unique<device::ShiftedClock>(std::move(platform.clock), start->utcMs);
     }
+    if (wantsSelfTest && !parser.isSet(database) && !parser.isSet(demo))
+        return selfTest(platform, options);
     const device::Folder folder = platform.folders->data();
     Look look(options.pixelsPerMm);
     try {
@@ -174,8 +175,8 @@ int main(int argc, char** argv) {
                     program.services().messages.say(news);
                 if (!program.show())
                     return fail(QStringLiteral("The pages could not be loaded."));
-                if (parser.isSet(check))
-                    return selfTest(program);
+                if (wantsSelfTest)
+                    return tryPages(program);
                 if (isFirst)
                     program.app().openFiles(parser.positionalArguments());
                 QTimer::singleShot(0, &program.look(), [&] {
@@ -193,7 +194,7 @@ int main(int argc, char** argv) {
     } catch (const store::StoreError& error) {
         const QString sentence = words::trouble(error.kind(), options.databasePath);
         fail(sentence);
-        if (parser.isSet(check))
+        if (wantsSelfTest)
             return 1;
         const auto engine = showTrouble(look, sentence, QString::fromUtf8(error.what()));
         QGuiApplication::exec();

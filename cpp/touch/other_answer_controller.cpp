@@ -218,7 +218,7 @@ QString OtherAnswerController::placeLine() const {
     if (stamp.state != records::PositionState::Stamped)
         return tr("Taken on %1 at %2, no position").arg(day, time);
     return tr("Taken on %1 at %2, within %3")
-        .arg(day, time, words::metres(stamp.position.accuracyM.value_or(0)));
+        .arg(day, time, m_services.distance(stamp.position.accuracyM.value_or(0)));
 }
 
 void OtherAnswerController::washInstead() {

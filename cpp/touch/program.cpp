@@ -5,10 +5,12 @@
 #include "handbook/built_in.h"
 #include "place/qt_position_source.h"
 #include "touch/languages.h"
+#include "touch/surroundings.h"
 #include "touch/words.h"
 
 #include <QFont>
 #include <QGuiApplication>
+#include <QPixmapCache>
 #include <QQuickStyle>
 #include <QQuickWindow>
 
@@ -80,6 +82,19 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
         m_wantsAgain = true;
         QCoreApplication::exit();
     });
+    if (!options.surroundings)
+        m_phone = device::makeSurroundings();
+    m_surroundings =
+        std::make_unique<Surroundings>(options.surroundings ? *options.surroundings : m_phone, *m_position);
+    QObject::connect(m_surroundings.get(), &Surroundings::memoryIsShort, m_look.get(), [this] {
+        if (m_window)
+            m_window->releaseResources();
+        if (m_engine) {
+            m_engine->collectGarbage();
+            m_engine->trimComponentCache();
+        }
+        QPixmapCache::clear();
+    });
 }
 
 Program::~Program() = default;
@@ -97,9 +112,11 @@ bool Program::show() {
                      });
     m_app->start();
     m_window = load(*m_engine, QStringLiteral("Main.qml"),
-                    {{QStringLiteral("app"), QVariant::fromValue(m_app.get())}});
+                    {{QStringLiteral("app"), QVariant::fromValue(m_app.get())},
+                     {QStringLiteral("surroundings"), QVariant::fromValue(m_surroundings.get())}});
     if (!m_window)
         return false;
+    m_surroundings->watch(m_window);
     m_window->resize(m_options.windowSize);
     m_window->show();
     return true;

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "device/platform.h"
+#include "device/surroundings.h"
 #include "handbook/handbook.h"
 #include "touch/app.h"
 #include "touch/look.h"
@@ -18,15 +19,18 @@ class QQuickWindow;
 
 namespace halfcup::touch {
 
+class Surroundings;
+
 /// What may differ from one run to the next.
 struct ProgramOptions {
     QString databasePath;
     QSize windowSize{360, 740};      // of a window on a desktop; a phone gives its own
     double pixelsPerMm = 160 / 25.4; // device-independent pixels in a millimetre of the glass
     double fontScale = 1.0;
-    std::optional<QString> language;        // instead of the keeper's setting, for this run only
-    std::optional<QString> positionSource;  // instead of the keeper's setting, for this run only
-    PositionStamper::MakeSource makeSource; // empty: Qt Positioning
+    std::optional<QString> language;              // instead of the keeper's setting, for this run only
+    std::optional<QString> positionSource;        // instead of the keeper's setting, for this run only
+    PositionStamper::MakeSource makeSource;       // empty: Qt Positioning
+    device::Surroundings* surroundings = nullptr; // must outlive the program; null: the phone's
 };
 
 /// The program put together: the one place where phone, store, controllers and pages meet. Made once by
@@ -66,6 +70,8 @@ private:
     std::unique_ptr<Services> m_services;
     std::unique_ptr<Look> m_look;
     std::unique_ptr<App> m_app;
+    device::Surroundings m_phone; // empty where the options have others
+    std::unique_ptr<Surroundings> m_surroundings;
     std::unique_ptr<QQmlApplicationEngine> m_engine; // goes before what its pages look at
     QQuickWindow* m_window = nullptr;
     QStringList m_warnings;

@@ -89,7 +89,7 @@ void SameController::showJoined() {
 }
 
 QString SameController::reasonOf(const LikelyPair& pair) const {
-    const QString apart = pair.distanceM ? words::metres(std::round(*pair.distanceM)) : QString();
+    const QString apart = pair.distanceM ? m_services.distance(std::round(*pair.distanceM)) : QString();
     if (pair.kind == Kind::Colony)
         return pair.oneYard
                    ? tr("Both have the same name and stand in one yard.")

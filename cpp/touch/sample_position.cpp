@@ -26,9 +26,9 @@ QString SamplePosition::line(const records::PositionStamp& stamp) const {
     case records::PositionState::Stamped:
         return stamp.moving
                    ? PositionWords::tr("Position within %1, but it moved: check that you stood still.")
-                         .arg(words::metres(stamp.position.accuracyM.value_or(0)))
+                         .arg(m_services.distance(stamp.position.accuracyM.value_or(0)))
                    : PositionWords::tr("Position within %1, from %n fix(es)", nullptr, stamp.fixCount)
-                         .arg(words::metres(stamp.position.accuracyM.value_or(0)));
+                         .arg(m_services.distance(stamp.position.accuracyM.value_or(0)));
     case records::PositionState::Denied:
         return PositionWords::tr("No position: it is not allowed on this phone. The wash goes on without.");
     case records::PositionState::NoSource:
@@ -40,7 +40,7 @@ QString SamplePosition::line(const records::PositionStamp& stamp) const {
         break;
     }
     if (const auto best = m_services.position.best())
-        return PositionWords::tr("Position within %1 so far").arg(words::metres(best->accuracyM));
+        return PositionWords::tr("Position within %1 so far").arg(m_services.distance(best->accuracyM));
     if (!m_services.position.problemSentence().isEmpty())
         return PositionWords::tr("No position yet. The wash goes on without.");
     return PositionWords::tr("Looking for the position");

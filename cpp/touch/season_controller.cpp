@@ -95,7 +95,7 @@ void SeasonController::listDates() {
     std::vector<const SeasonDate*> ordered;
     for (const SeasonDate& date : m_dates)
         ordered.push_back(&date);
-    std::ranges::stable_partition(ordered, &SeasonDate::late);
+    std::stable_partition(ordered.begin(), ordered.end(), [](const SeasonDate* date) { return date->late; });
     for (const SeasonDate* date : ordered) {
         ChoiceListModel::Entry entry;
         entry.key = keyOf(*date, m_yards[date->yard]);

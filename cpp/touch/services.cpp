@@ -18,6 +18,10 @@ records::Date Services::today() const {
     return records::localDate(now());
 }
 
+QString Services::distance(double metres) const {
+    return words::distance(metres, settings.units());
+}
+
 QString Services::say(const season::Phrase& phrase) const {
     return said(phrase, {settings.temperatureUnit(), today()});
 }

@@ -26,6 +26,8 @@ struct Services {
 
     [[nodiscard]] records::Moment now() const;
     [[nodiscard]] records::Date today() const; // the keeper's local date
+    /// "6 m" or "20 ft", as the keeper wants lengths.
+    [[nodiscard]] QString distance(double metres) const;
     /// A phrase in the keeper's language and units.
     [[nodiscard]] QString say(const season::Phrase& phrase) const;
     [[nodiscard]] records::ShakeReading shakeReading() const;

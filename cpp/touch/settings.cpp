@@ -5,6 +5,9 @@
 #include "records/method.h"
 #include "records/shake.h"
 #include "records/typed_input.h"
+#include "store/restore.h"
+
+#include <QLocale>
 
 namespace halfcup::touch {
 
@@ -100,13 +103,13 @@ void Settings::setVoice(bool on) {
 }
 
 QString Settings::positionSource() const {
-    const records::Value value = m_store.setting("position_source");
+    const records::Value value = m_store.setting(store::positionSourceSetting);
     const auto* text = std::get_if<std::string>(&value);
     return text ? QString::fromStdString(*text) : QString();
 }
 
 void Settings::setPositionSource(const QString& source) {
-    m_store.setSetting("position_source", source.toStdString());
+    m_store.setSetting(store::positionSourceSetting, source.toStdString());
     emit changed();
 }
 
@@ -140,20 +143,28 @@ void Settings::setUsualMethod(const std::string& id) {
     emit changed();
 }
 
-season::TemperatureUnit Settings::temperatureUnit() const {
-    return integer(m_store, "fahrenheit", 0) != 0 ? season::TemperatureUnit::Fahrenheit
-                                                  : season::TemperatureUnit::Celsius;
+Units Settings::units() const {
+    // Of the phone's region, not of the language that was chosen here: English is read in many countries.
+    const bool feet = QLocale::system().measurementSystem() == QLocale::ImperialUSSystem;
+    return integer(m_store, "fahrenheit", feet) != 0 ? Units::UsCustomary : Units::Metric;
 }
 
-void Settings::setTemperatureUnit(season::TemperatureUnit unit) {
-    m_store.setSetting("fahrenheit", std::int64_t{unit == season::TemperatureUnit::Fahrenheit});
+void Settings::setUnits(Units units) {
+    m_store.setSetting("fahrenheit", std::int64_t{units == Units::UsCustomary});
     emit changed();
 }
 
+season::TemperatureUnit Settings::temperatureUnit() const {
+    return units() == Units::UsCustomary ? season::TemperatureUnit::Fahrenheit
+                                         : season::TemperatureUnit::Celsius;
+}
+
 std::vector<std::string> Settings::ofTheHand() {
-    return {"shake_s",         "left_hand",     "dusk",         "sound",      "position_source",
-            "scoop_volume_ml", "scoop_settled", "usual_method", "fahrenheit", "read_what_this_is_not",
-            "language",        "thick_gloves",  "text_percent", "voice"};
+    return {"shake_s",      "left_hand",       "dusk",
+            "sound",        "scoop_volume_ml", "scoop_settled",
+            "usual_method", "fahrenheit",      "read_what_this_is_not",
+            "language",     "thick_gloves",    "text_percent",
+            "voice"};
 }
 
 bool Settings::readWhatThisIsNot() const {

@@ -5,6 +5,7 @@
 #include "records/scoop.h"
 #include "season/forecast_text.h"
 #include "store/store.h"
+#include "touch/units.h"
 
 #include <QObject>
 #include <QString>
@@ -43,8 +44,9 @@ public:
     void setUsualScoop(const records::Scoop& scoop);
     [[nodiscard]] std::string usualMethod() const; // an id of records/method.h; alcohol wash
     void setUsualMethod(const std::string& id);
-    [[nodiscard]] season::TemperatureUnit temperatureUnit() const; // Celsius
-    void setTemperatureUnit(season::TemperatureUnit unit);
+    [[nodiscard]] Units units() const; // as the phone's region has them
+    void setUnits(Units units);
+    [[nodiscard]] season::TemperatureUnit temperatureUnit() const; // goes with the units
     /// The names of the settings that are this phone's or this hand's, not the records': what putting a
     /// backup back leaves as it is.
     [[nodiscard]] static std::vector<std::string> ofTheHand();

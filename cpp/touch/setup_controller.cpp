@@ -102,6 +102,14 @@ void SetupController::lettersSmaller() {
     m_services.kept([&] { m_services.settings.setTextPercent(std::max(textPercent() - textStep, 100)); });
 }
 
+bool SetupController::hasUsUnits() const {
+    return m_services.settings.units() == Units::UsCustomary;
+}
+
+void SetupController::setUsUnits(bool us) {
+    m_services.kept([&] { m_services.settings.setUnits(us ? Units::UsCustomary : Units::Metric); });
+}
+
 bool SetupController::hasSound() const {
     return m_services.settings.sound();
 }

@@ -21,7 +21,8 @@ class SetupController : public QObject {
     Q_PROPERTY(bool dusk READ isDusk WRITE setDusk NOTIFY changed)
     Q_PROPERTY(bool thickGloves READ hasThickGloves WRITE setThickGloves NOTIFY changed)
     Q_PROPERTY(int textPercent READ textPercent NOTIFY changed)
-    Q_PROPERTY(QString textLine READ textLine NOTIFY changed) // "100 %"
+    Q_PROPERTY(QString textLine READ textLine NOTIFY changed)                // "100 %"
+    Q_PROPERTY(bool usUnits READ hasUsUnits WRITE setUsUnits NOTIFY changed) // feet, degrees Fahrenheit
     Q_PROPERTY(bool sound READ hasSound WRITE setSound NOTIFY changed)
     Q_PROPERTY(bool voice READ hasVoice WRITE setVoice NOTIFY changed)
     Q_PROPERTY(bool voiceWorks READ voiceWorks NOTIFY changed) // there is an engine with this language
@@ -49,6 +50,8 @@ public:
     void setThickGloves(bool thick);
     int textPercent() const;
     QString textLine() const;
+    bool hasUsUnits() const;
+    void setUsUnits(bool us);
     bool hasSound() const;
     void setSound(bool on);
     bool hasVoice() const;

@@ -14,6 +14,7 @@ namespace {
 using KeptPhase = records::ShakeProgress::Phase;
 constexpr int lookEveryMs =
     250; // the ring moves a sixtieth of a turn each second: four looks are smooth enough
+constexpr int announcedEveryS = 15;  // a reader needs some three seconds for it
 constexpr int lookWhenOverMs = 1000; // only "time was up 20 s ago" still changes
 
 } // namespace
@@ -78,11 +79,28 @@ QString ShakeController::unit() const {
     return tr("second(s) left", nullptr, secondsLeft());
 }
 
+QString ShakeController::announced() const {
+    const int left = (secondsLeft() + announcedEveryS - 1) / announcedEveryS * announcedEveryS;
+    switch (phase()) {
+    case FirstHalf:
+        return tr("%n second(s) left", nullptr, left);
+    case SecondHalf:
+        return tr("Half time is past. %n second(s) left", nullptr, left);
+    case Over:
+        return isInterrupted() ? word() : m_over;
+    default:
+        return word();
+    }
+}
+
 QString ShakeController::stopAction() const {
     return phase() == Over ? m_overAction : tr("Stop here");
 }
 
 QString ShakeController::stopDetail() const {
+    // Not second by second: the ring shows them, a reader would never end, and nothing else needs painting.
+    if (phase() == FirstHalf || phase() == SecondHalf || phase() == LastTenSeconds)
+        return tr("The seconds so far will be on the record");
     return tr("%1 shaken will be on the record")
         .arg(words::seconds(static_cast<int>(m_progress.shakenMs / 1000)));
 }

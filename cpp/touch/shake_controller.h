@@ -25,7 +25,9 @@ class ShakeController : public QObject {
     Q_PROPERTY(QString word READ word NOTIFY changed)        // "Half time is past. Keep the jar turning."
     Q_PROPERTY(QString unit READ unit NOTIFY changed)        // "seconds left"; "second left" for one
     Q_PROPERTY(QString stopAction READ stopAction NOTIFY changed) // "Stop here"; "Set the jar down" once over
-    Q_PROPERTY(QString stopDetail READ stopDetail NOTIFY changed) // "38 s shaken will be on the record"
+    Q_PROPERTY(QString stopDetail READ stopDetail NOTIFY changed) // what stopping keeps
+    /// For a screen reader: a sentence that stays for many seconds, so that each change may be read out.
+    Q_PROPERTY(QString announced READ announced NOTIFY changed)
     Q_PROPERTY(bool interrupted READ isInterrupted NOTIFY changed)
     Q_PROPERTY(bool sound READ hasSound WRITE setSound NOTIFY changed)
 public:
@@ -41,6 +43,7 @@ public:
     QString unit() const;
     QString stopAction() const;
     QString stopDetail() const;
+    QString announced() const;
     bool isInterrupted() const { return m_progress.interrupted; }
     bool hasSound() const;
     void setSound(bool on);

@@ -203,10 +203,7 @@ void SituationController::typeFrames(const QString& text) {
 }
 
 void SituationController::setFahrenheit(bool on) {
-    m_services.kept([&] {
-        m_services.settings.setTemperatureUnit(on ? season::TemperatureUnit::Fahrenheit
-                                                  : season::TemperatureUnit::Celsius);
-    });
+    m_services.kept([&] { m_services.settings.setUnits(on ? Units::UsCustomary : Units::Metric); });
     emit changed();
 }
 

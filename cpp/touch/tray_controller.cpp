@@ -119,10 +119,10 @@ QString TrayController::waitedLine(const records::Sample& sample) const {
                          : tr("%n hour(s) since the scoop", nullptr, minutes / 60);
 }
 
-QString TrayController::placeOf(const records::Sample& sample) {
+QString TrayController::placeOf(const records::Sample& sample) const {
     switch (sample.stamp.state) {
     case records::PositionState::Stamped:
-        return tr("within %1").arg(words::metres(sample.stamp.position.accuracyM.value_or(0)));
+        return tr("within %1").arg(m_services.distance(sample.stamp.position.accuracyM.value_or(0)));
     case records::PositionState::Waiting:
         return tr("position to come");
     default:

@@ -61,7 +61,7 @@ signals:
 
 private:
     void read();
-    static QString placeOf(const records::Sample& sample);
+    QString placeOf(const records::Sample& sample) const;
     QString waitedLine(const records::Sample& sample) const;
     ColonyListModel::Entry entryOf(const records::Sample& sample) const;
 

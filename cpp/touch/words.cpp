@@ -104,7 +104,14 @@ QString temperature(double celsius, season::TemperatureUnit unit) {
                                                     : Words::tr("%1 °F", "degrees Fahrenheit").arg(figure);
 }
 
-QString metres(double metres) {
+QString distance(double metres, Units units) {
+    if (units == Units::UsCustomary) {
+        const double feet = metres / metresPerFoot;
+        const double miles = feet / feetPerMile;
+        return feet < 1000
+                   ? Words::tr("%1 ft", "feet").arg(QLocale().toString(std::ceil(feet), 'f', 0))
+                   : Words::tr("%1 mi", "miles").arg(QLocale().toString(miles, 'f', miles < 10 ? 1 : 0));
+    }
     if (metres < 1000)
         return Words::tr("%1 m", "metres").arg(QLocale().toString(std::ceil(metres), 'f', 0));
     return Words::tr("%1 km").arg(QLocale().toString(metres / 1000, 'f', metres < 10'000 ? 1 : 0));
@@ -132,7 +139,7 @@ QString coordinates(const records::Position& position) {
     const QString text = part(position.latitudeDeg, Words::tr("N", "north"), Words::tr("S", "south")) + u' ' +
                          part(position.longitudeDeg, Words::tr("E", "east"), Words::tr("W", "west"));
     return position.accuracyM ? Words::tr("%1, within %2", "a position and its accuracy")
-                                    .arg(text, metres(*position.accuracyM))
+                                    .arg(text, distance(*position.accuracyM, Units::Metric))
                               : text;
 }
 

@@ -8,6 +8,7 @@
 #include "season/forecast_text.h"
 #include "store/store_error.h"
 #include "touch/standing_word.h"
+#include "touch/units.h"
 
 #include <QString>
 
@@ -37,7 +38,8 @@ namespace halfcup::touch::words {
 [[nodiscard]] QString days(int count);     // "14 days"
 /// "29.5 °C", "85 °F", to a tenth where it has one.
 [[nodiscard]] QString temperature(double celsius, season::TemperatureUnit unit);
-[[nodiscard]] QString metres(double metres);                          // "6 m", "1.2 km"
+/// "6 m", "1.2 km"; "20 ft", "0.7 mi".
+[[nodiscard]] QString distance(double metres, Units units);
 [[nodiscard]] QString day(const records::Date& date);                 // "18 May"
 [[nodiscard]] QString dayAndYear(const records::Date& date);          // "18 May 2026"
 [[nodiscard]] QString timeOfDay(const records::Moment& moment);       // "09:41" as the locale writes it

@@ -14,7 +14,6 @@ namespace {
 using pictures::PlanBounds;
 using records::Stand;
 
-constexpr double metresPerFoot = 0.3048;
 constexpr double emptyGroundM = 10;  // to each side of the middle, where no hive has a place [convention]
 constexpr double leastAroundM = 4;   // ground around the hives while they are moved [convention]
 constexpr double aroundShare = 0.25; // and by how far they reach

@@ -10,12 +10,6 @@
 // What the page of a yard's plan says.
 namespace halfcup::touch {
 
-namespace {
-
-constexpr double metresPerFoot = 0.3048;
-
-} // namespace
-
 QString YardPlanController::length(double metres) const {
     const double figure = std::round(std::abs(m_read.plan.feet ? metres / metresPerFoot : metres) * 10) / 10;
     const QString text = QLocale().toString(figure, 'g', 6);

@@ -12,7 +12,7 @@ namespace halfcup::touch {
 
 YardPlanRecords yardPlanRecords(Services& services, const records::Yard& yard) {
     YardPlanRecords read;
-    read.plan.feet = services.settings.temperatureUnit() == season::TemperatureUnit::Fahrenheit;
+    read.plan.feet = services.settings.units() == Units::UsCustomary;
     read.entries = colonyEntries(services, yard);
     std::ranges::stable_sort(read.entries, [](const auto& a, const auto& b) {
         return season::naturalOrder(a.label.toStdString(), b.label.toStdString()) < 0;

@@ -18,8 +18,8 @@ struct YardPlanRecords {
     std::vector<place::HiveStand> stands;  // of those that have a place
 };
 
-/// Reads the store. Colonies that died or were merged are left out. The unit of the scale follows the one of
-/// temperatures: feet go with degrees Fahrenheit. Throws store::StoreError.
+/// Reads the store. Colonies that died or were merged are left out. The unit of the scale is
+/// the keeper's. Throws store::StoreError.
 [[nodiscard]] YardPlanRecords yardPlanRecords(Services& services, const records::Yard& yard);
 
 } // namespace halfcup::touch

@@ -44,6 +44,13 @@ if(HALFCUP_GZIP)
     execute_process(COMMAND ${HALFCUP_GZIP} -9nc ${here}/debian/changelog OUTPUT_FILE ${changelog} COMMAND_ERROR_IS_FATAL ANY)
     set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${here}/debian/changelog)
     install(FILES ${changelog} DESTINATION ${doc})
+    # Pages of the manual are compressed (Policy 12.1), for whatever reads them.
+    foreach(program halfcup halfcup-desk)
+        set(page ${CMAKE_CURRENT_BINARY_DIR}/packaging/${program}.1.gz)
+        execute_process(COMMAND ${HALFCUP_GZIP} -9nc ${here}/man/${program}.1 OUTPUT_FILE ${page} COMMAND_ERROR_IS_FATAL ANY)
+        set_property(DIRECTORY APPEND PROPERTY CMAKE_CONFIGURE_DEPENDS ${here}/man/${program}.1)
+        install(FILES ${page} DESTINATION ${CMAKE_INSTALL_MANDIR}/man1)
+    endforeach()
 endif()
 
 set(CPACK_GENERATOR DEB)

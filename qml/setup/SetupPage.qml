@@ -106,6 +106,16 @@ PageFrame {
             onPicked: code => page.setup.chooseLanguage(code)
         }
 
+        OptionPair {
+            width: parent.width
+            title: qsTr("Lengths and temperatures")
+            first: qsTr("m, °C")
+            second: qsTr("ft, °F")
+            pairName: "units"
+            secondChosen: page.setup.usUnits
+            onPicked: isSecond => page.setup.usUnits = isSecond
+        }
+
         HeadText {
             width: parent.width
             text: qsTr("Time to shake: %1").arg(page.setup.shakeText)

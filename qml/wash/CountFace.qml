@@ -31,7 +31,7 @@ FocusScope {
         activeFocusOnTab: true
         Accessible.role: Accessible.Button
         Accessible.name: face.count.oneMore
-        Accessible.description: face.count.spoken
+        Accessible.description: face.count.announced // the figure below has the last one too
         Accessible.focusable: true
         Accessible.onPressAction: face.count.tap()
         // A key that is held down is one mite, not a row of them.

@@ -68,6 +68,12 @@ WashStep {
             }
         }
 
+        PoliteLine {
+            objectName: "announced"
+            anchors.fill: ring
+            text: step.shake.announced
+        }
+
         PlainText {
             id: word
 

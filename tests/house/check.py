@@ -13,6 +13,7 @@ import sys
 import forbidden
 import layers
 import outline
+import strangers
 import tools
 import tree
 
@@ -26,6 +27,8 @@ CHECKS = {
     "format": tools.format_cpp,
     "spelling": tools.spelling,
     "scripts": tools.scripts,
+    "plain_text": strangers.plain_text,
+    "sql_text": strangers.sql_text,
 }
 
 

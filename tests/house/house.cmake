@@ -5,7 +5,7 @@
 # None of them writes into the source tree (-B: no compiled Python beside the scripts).
 find_program(HALFCUP_PYTHON python3 REQUIRED)
 set(check ${CMAKE_CURRENT_SOURCE_DIR}/check.py)
-foreach(what toplevel spdx machine_paths sizes layers forbidden format spelling scripts)
+foreach(what toplevel spdx machine_paths sizes layers forbidden plain_text sql_text format spelling scripts)
     halfcup_script_test(house_${what} COMMAND ${HALFCUP_PYTHON} -B ${check} ${what} ${CMAKE_SOURCE_DIR}
         LABELS house)
 endforeach()

@@ -29,6 +29,10 @@ GOOD = {
     "tests/unit/unit.cmake": CMAKE + "halfcup_test(load)\n",
     "qml/Main.qml": CPP + "import QtQuick\nItem {}\n",
     "qml/parts/Big.qml": CPP + "import QtQuick\nItem {}\n",
+    "qml/look/PlainText.qml": CPP + "import QtQuick\nText {\n    textFormat: Text.PlainText\n}\n",
+    "qml/sources/SourcesPage.qml": CPP + "import QtQuick\nItem {\n    PlainText {\n        text: page.sources.pageText\n"
+                                   "        textFormat: Text.MarkdownText // a page of our own\n    }\n}\n",
+    "cpp/store/rows.cpp": CPP + 'auto a = "SELECT * FROM " + m_name + " WHERE id = ?";\nauto b = "no " + path + " there";\n',
     "cpp/layers.cmake": CMAKE + "set(HALFCUP_LAYERS mites records store place touch)\n"
                         'set(HALFCUP_MAY_LINK_mites "")\nset(HALFCUP_MAY_LINK_records mites)\n'
                         "set(HALFCUP_MAY_LINK_store records mites)\nset(HALFCUP_MAY_LINK_place records mites)\n"
@@ -68,6 +72,21 @@ BAD = (
     ("forbidden", "cpp/store/store.cpp", "auto* a = QCoreApplication::instance();\n", "singleton below touch"),
     ("forbidden", "cpp/device/keys.cpp", "auto& k = Keys::instance();\n", "singleton below touch"),
     ("forbidden", "tests/unit/unit.cmake", "set_tests_properties(load PROPERTIES DISABLED ON)\n", "switched off"),
+    ("plain_text", "qml/look/PlainText.qml", None, "is not a Text that is"),
+    ("plain_text", "qml/Main.qml", "Text { text: yard.name }\n", "may take a text for HTML"),
+    ("plain_text", "qml/Main.qml", "Item { T.Label { text: yard.name } }\n", "may take a text for HTML"),
+    ("plain_text", "qml/Main.qml", "PlainText { textFormat: Text.MarkdownText }\n", "another format than plain text"),
+    ("plain_text", "qml/Main.qml", "PlainText { textFormat: Text.RichText }\n", "a text is Text.PlainText"),
+    ("plain_text", "qml/sources/SourcesPage.qml", "PlainText {\n    text: yard.note\n    textFormat: Text.MarkdownText\n}\n",
+     "another format than plain text"),
+    ("plain_text", "qml/Main.qml", "MouseArea { onClicked: Qt.openUrlExternally(yard.note) }\n", "opens no address"),
+    ("plain_text", "qml/Main.qml", "PlainText { onLinkActivated: link => go(link) }\n", "no text of the app has links"),
+    ("plain_text", "cpp/touch/main.cpp", "QDesktopServices::openUrl(url);\n", "opens no address"),
+    ("plain_text", "cpp/touch/main.cpp", "QTextDocument page;\n", "these read HTML"),
+    ("sql_text", "cpp/store/store.cpp", 'query("SELECT * FROM yard WHERE name = \'" + yard.name + "\'");\n', "bind it as a value"),
+    ("sql_text", "cpp/store/store.cpp", 'query(std::string("DELETE FROM yard ") + "WHERE id = " + id);\n', "'id' is made a part"),
+    ("sql_text", "cpp/store/store.cpp", 'query("UPDATE yard SET " + quoted(text(name)) + " = ?");\n', "bind it as a value"),
+    ("sql_text", "cpp/place/source.cpp", "sqlite3_exec(base, text, nullptr, nullptr, nullptr);\n", "the store alone speaks SQL"),
     ("spdx", "cpp/store/new.cpp", "int a;\n", "SPDX-License-Identifier"),
     ("spdx", "platform/linux/other", "#!/bin/bash\n", "SPDX-FileCopyrightText"),
     ("sizes", "cpp/mites/load.h", "// more\n" * 150, "at most 150"),

@@ -7,8 +7,11 @@
 #include <QtQuickTest/quicktest.h>
 
 #include <QCoreApplication>
+#include <QPointer>
 #include <QTest>
 
+#include <algorithm>
+#include <cmath>
 #include <stdexcept>
 
 namespace halfcup::screens {
@@ -103,17 +106,30 @@ QQuickItem* Stage::find(const QString& name) const {
     return nullptr;
 }
 
-void Stage::scrollTo(QQuickItem* item) {
+/// Scrolls what holds the item so that it stands in the middle; true when something had to move for it.
+static bool scrollOnce(QQuickItem* item) {
+    bool moved = false;
     for (QQuickItem* above = item->parentItem(); above; above = above->parentItem()) {
         if (!above->inherits("QQuickFlickable"))
             continue;
         const double top = item->mapToItem(above, QPointF(0, 0)).y();
-        const double wanted =
-            above->property("contentY").toDouble() + top - (above->height() - item->height()) / 2;
+        const double now = above->property("contentY").toDouble();
+        const double wanted = now + top - (above->height() - item->height()) / 2;
         const double lowest = above->property("originY").toDouble();
         const double highest = lowest + above->property("contentHeight").toDouble() - above->height();
-        above->setProperty("contentY", std::max(lowest, std::min(wanted, highest)));
+        const double next = std::max(lowest, std::min(wanted, highest));
+        moved = moved || std::abs(next - now) >= 1;
+        above->setProperty("contentY", next);
     }
+    return moved;
+}
+
+/// More than once: rows of a list that come into sight have other heights than the list had guessed, and what
+/// lies below them moves on.
+void Stage::scrollTo(QQuickItem* item) {
+    const QPointer<QQuickItem> still = item; // a row may be made anew on the way
+    for (int i = 0; i < 10 && still && scrollOnce(still); ++i)
+        settle();
     settle();
 }
 
@@ -122,6 +138,9 @@ bool Stage::touch(const QString& name) {
     if (!item || !item->isEnabled())
         return false;
     scrollTo(item);
+    item = find(name);
+    if (!item)
+        return false;
     const QPointF middle = item->mapToScene(QPointF(item->width() / 2, item->height() / 2));
     QTest::mouseClick(window(), Qt::LeftButton, Qt::NoModifier, middle.toPoint());
     settle();

@@ -160,6 +160,25 @@ private slots:
         QCOMPARE(answer.zeroLine().isEmpty(), mites != QLatin1String("0"));
     }
 
+    void theScreenIsBrightWhileMitesAreCountedByDay() {
+        Stage stage(Stage::Demo);
+        QVERIFY(!stage.device().brightness->isRaised());
+        QVERIFY(toTheCount(stage));
+        QVERIFY(stage.device().brightness->isRaised());
+        QVERIFY(stage.touch(QStringLiteral("mainAction")) &&
+                stage.touch(QStringLiteral("noneFound"))); // nothing was touched
+        QVERIFY(stage.device().brightness->isRaised());    // a second rinse may be counted
+        stage.app().wash()->skipSecondRinse();
+        QVERIFY(!stage.device().brightness->isRaised());
+    }
+
+    void atDuskTheScreenStaysAsItIs() {
+        Stage stage(Stage::Demo);
+        stage.setDusk(true);
+        QVERIFY(toTheCount(stage));
+        QVERIFY(!stage.device().brightness->isRaised());
+    }
+
     void whatCannotBeACountIsRefused() {
         Stage stage(Stage::Demo);
         QVERIFY(toTheCount(stage));

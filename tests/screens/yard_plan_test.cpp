@@ -219,7 +219,7 @@ private slots:
 
     void feetGoWithFahrenheit() {
         Stage stage(Stage::Nothing);
-        stage.program().services().settings.setTemperatureUnit(season::TemperatureUnit::Fahrenheit);
+        stage.program().services().settings.setUnits(touch::Units::UsCustomary);
         makeYard(stage, "1");
         press(stage, {"corner", "corner", "stepEast"});
         QCOMPARE(kept(stage, QStringLiteral("1")), std::optional(Stand{0.91, 0})); // 3 ft are 0.9144 m

@@ -61,6 +61,14 @@ class Import(unittest.TestCase):
         self.assertIn("0 washes kept, 0 new yards, 0 new colonies, 4 here already", out)
         self.assertEqual(washes(self.database), before)
 
+    def test_a_new_database_is_its_owners_alone(self):
+        before = os.umask(0o022)  # as most systems have it: without more, all may read a new file
+        try:
+            self.assertEqual(call(self.database, TABLES / "office-de.csv")[0], 0)
+        finally:
+            os.umask(before)
+        self.assertEqual(oct(self.database.stat().st_mode & 0o7777), oct(0o600))
+
     def test_a_spreadsheet_writes_it_in_its_own_ways(self):
         converter = shutil.which("ssconvert")
         if not converter:

@@ -8,6 +8,7 @@ desk_keeper.py PROGRAM
 
 import csv
 import io
+import os
 import pathlib
 import sqlite3
 import subprocess
@@ -60,6 +61,22 @@ class Keeper(unittest.TestCase):
                                     "reason": "monthly wash", "sentence": "Due: monthly wash, 6 days late"})
         alder = [row["colony"] for row in found if row["yard"] == "Alder Bend"]
         self.assertEqual(alder, ["4", "1", "2", "7", "10"])
+
+    def test_a_new_database_is_its_owners_alone(self):
+        before = os.umask(0o022)  # as most systems have it: without more, all may read a new file
+        try:
+            made = pathlib.Path(self.folder.name) / "made.db"
+            self.assertEqual(call("demo", made)[0], 0)
+        finally:
+            os.umask(before)
+        self.assertEqual(oct(made.stat().st_mode & 0o7777), oct(0o600))
+
+    def test_something_that_is_no_file_is_left_alone(self):
+        folder = pathlib.Path(self.folder.name) / "folder"
+        folder.mkdir()
+        code, out, err = call("demo", folder)
+        self.assertEqual((code, out), (1, ""))
+        self.assertIn("but something else of that name.", err)
 
     def test_due_before_the_turn_date(self):
         found = {row["colony"]: row for row in rows(call("due", self.database, "--on", "2026-07-20")[1])}

@@ -17,3 +17,18 @@ halfcup_script_test(platform_android_java
 halfcup_script_test(platform_ios
     COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/platform_ios.py ${CMAKE_SOURCE_DIR}
     LABELS unit TIMEOUT 300)
+halfcup_script_test(platform_man
+    COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/platform_man.py ${CMAKE_SOURCE_DIR}
+        $<TARGET_FILE:halfcup> $<TARGET_FILE:halfcup-desk>
+    LABELS unit TIMEOUT 120)
+halfcup_script_test(platform_self_test
+    COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/platform_self_test.py $<TARGET_FILE:halfcup>
+    LABELS unit TIMEOUT 300)
+get_target_property(qt_headers Qt6::Core INTERFACE_INCLUDE_DIRECTORIES)
+list(FILTER qt_headers INCLUDE REGEX "/QtCore$")
+list(GET qt_headers 0 qt_headers)
+get_filename_component(qt_headers ${qt_headers} DIRECTORY)
+halfcup_script_test(platform_android_jni
+    COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/platform_android_jni.py ${CMAKE_SOURCE_DIR}
+        ${CMAKE_CXX_COMPILER} ${qt_headers}
+    LABELS unit TIMEOUT 300)

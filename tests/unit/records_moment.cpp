@@ -6,6 +6,7 @@
 #include <QDate>
 #include <QTest>
 
+#include <limits>
 #include <random>
 
 using namespace halfcup::records;
@@ -98,6 +99,18 @@ private slots:
             if (const auto moment = parseRfc3339(text))
                 QCOMPARE(parseRfc3339(toRfc3339(*moment)), moment); // what is taken has one meaning
         }
+    }
+
+    void aTimeThatNoClockShowsIsTheNearestThatCanBeWritten() { // years 0 to 9999: RFC 3339, section 1
+        constexpr auto least = std::numeric_limits<std::int64_t>::min();
+        constexpr auto most = std::numeric_limits<std::int64_t>::max();
+        QCOMPARE(toRfc3339({most, 120}), std::string("9999-12-31T23:59:59.999+02:00"));
+        QCOMPARE(toRfc3339({most, 0}), std::string("9999-12-31T23:59:59.999Z"));
+        QCOMPARE(toRfc3339({least, std::numeric_limits<int>::min()}),
+                 std::string("0000-01-01T00:00:00-18:00"));
+        QCOMPARE(toRfc3339({least, -60}), std::string("0000-01-01T00:00:00-01:00"));
+        QCOMPARE(localDate({most, 0}), (Date{9999, 12, 31}));
+        QCOMPARE(localDate({least, 0}), (Date{0, 1, 1}));
     }
 
     void localDateIsTheKeepersDate() {

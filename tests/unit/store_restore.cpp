@@ -229,6 +229,31 @@ private slots:
         QVERIFY(std::holds_alternative<std::monostate>(store->setting("dusk")));
     }
 
+    /// A backup from somebody else must not make the app call a stranger, or write where it says.
+    void aBackupSaysNotWhereTheAppReaches() {
+        {
+            const auto store = open();
+            store->setSetting("position_source", std::string("nmea:tcp://stranger.invalid:2947"));
+            store->setSetting("exchange_folder", std::string("/srv/open to all"));
+            store->setSetting("exchange_folder_state", std::string("{}"));
+            makeBackup(m_path.toStdString(), m_backup.toStdString(), {startMs, 0});
+            store->setSetting("position_source", std::string("gpsd://localhost"));
+            store->setSetting("exchange_folder", Value{});
+        }
+        restore();
+        {
+            const auto store = open();
+            QCOMPARE(std::get<std::string>(store->setting("position_source")),
+                     std::string("gpsd://localhost"));
+            QVERIFY(std::holds_alternative<std::monostate>(store->setting("exchange_folder")));
+        }
+        m_path = m_folder->filePath("new phone.db");
+        restore();
+        const auto store = open();
+        for (const char* name : {"position_source", "exchange_folder", "exchange_folder_state"})
+            QVERIFY2(std::holds_alternative<std::monostate>(store->setting(name)), name);
+    }
+
     void whereThereWasNothing() {
         prepare();
         m_path = m_folder->filePath("new phone.db");

@@ -127,6 +127,7 @@ FakePlatform makeFakePlatform(std::int64_t utcMs, std::uint64_t seed) {
     fake.random = own(p.random, std::make_unique<SeededRandom>(seed));
     fake.folders = own(p.folders, std::make_unique<FakeFolders>());
     fake.keepAwake = own(p.keepAwake, std::make_unique<FakeKeepAwake>());
+    fake.brightness = own(p.brightness, std::make_unique<FakeBrightness>());
     fake.tones = own(p.tones, std::make_unique<FakeTones>(*fake.clock));
     fake.voice = own(p.voice, std::make_unique<FakeVoice>());
     fake.vibration = own(p.vibration, std::make_unique<FakeVibration>());

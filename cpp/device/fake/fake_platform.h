@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "device/fake/fake_brightness.h"
 #include "device/fake/fake_file_handover.h"
 #include "device/fake/fake_folders.h"
 #include "device/fake/fake_keep_awake.h"
@@ -23,6 +24,7 @@ struct FakePlatform {
     SeededRandom* random = nullptr;
     FakeFolders* folders = nullptr;
     FakeKeepAwake* keepAwake = nullptr;
+    FakeBrightness* brightness = nullptr;
     FakeTones* tones = nullptr;
     FakeVoice* voice = nullptr;
     FakeVibration* vibration = nullptr;

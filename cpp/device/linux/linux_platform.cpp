@@ -3,15 +3,19 @@
 
 #include "device/any/key_event_volume_keys.h"
 #include "device/any/multimedia_tones.h"
+#include "device/any/no_insets.h"
+#include "device/any/qt_app_state.h"
 #include "device/any/speech_voice.h"
 #include "device/any/standard_folders.h"
 #include "device/any/system_random.h"
 #include "device/linux/boot_clock.h"
 #include "device/linux/feedback_vibration.h"
+#include "device/linux/logind_brightness.h"
 #include "device/linux/portal_file_handover.h"
 #include "device/linux/screen_saver_keep_awake.h"
 #include "device/linux/session_bus.h"
 #include "device/platform.h"
+#include "device/surroundings.h"
 
 namespace halfcup::device {
 
@@ -22,6 +26,7 @@ Platform makePlatform() {
     platform.random = std::make_unique<SystemRandom>();
     platform.folders = std::make_unique<StandardFolders>();
     platform.keepAwake = std::make_unique<ScreenSaverKeepAwake>(bus);
+    platform.brightness = std::make_unique<LogindBrightness>(SessionBus::openSystems());
     platform.tones = std::make_unique<MultimediaTones>();
     platform.voice = std::make_unique<SpeechVoice>();
     platform.vibration = std::make_unique<FeedbackVibration>(bus);
@@ -30,6 +35,10 @@ Platform makePlatform() {
     platform.capabilities = std::make_unique<CapabilityWatch>(*platform.keepAwake, *platform.tones,
                                                               *platform.vibration, *platform.volumeKeys);
     return platform;
+}
+
+Surroundings makeSurroundings() {
+    return {std::make_unique<NoInsets>(), std::make_unique<QtAppState>()};
 }
 
 } // namespace halfcup::device

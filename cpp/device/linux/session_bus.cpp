@@ -45,6 +45,14 @@ std::shared_ptr<SessionBus> SessionBus::open() {
     return openAt(address);
 }
 
+std::shared_ptr<SessionBus> SessionBus::openSystems() {
+    const QString socket = QStringLiteral("/var/run/dbus/system_bus_socket");
+    QString address = qEnvironmentVariable("DBUS_SYSTEM_BUS_ADDRESS");
+    if (address.isEmpty() && QFileInfo::exists(socket))
+        address = QStringLiteral("unix:path=") + socket;
+    return openAt(address);
+}
+
 std::shared_ptr<SessionBus> SessionBus::openAt(const QString& address) {
     static std::atomic<int> number{0};
     QDBusConnection connection{QString()};

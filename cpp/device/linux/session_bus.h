@@ -20,6 +20,8 @@ public:
     /// The bus named by DBUS_SESSION_BUS_ADDRESS, or else the socket `bus` in XDG_RUNTIME_DIR. Where there is
     /// neither the result is there but not connected; no bus is ever started for us.
     [[nodiscard]] static std::shared_ptr<SessionBus> open();
+    /// The system's bus: DBUS_SYSTEM_BUS_ADDRESS, or else the socket the D-Bus specification names.
+    [[nodiscard]] static std::shared_ptr<SessionBus> openSystems();
     /// The bus at a D-Bus address; an empty address gives one that is not connected.
     [[nodiscard]] static std::shared_ptr<SessionBus> openAt(const QString& address);
     ~SessionBus();

@@ -34,4 +34,10 @@ public class HalfcupActivity extends QtActivity {
     public boolean dispatchKeyEvent(KeyEvent event) {
         return VolumeKeys.take(event) || super.dispatchKeyEvent(event);
     }
+
+    @Override
+    public void onTrimMemory(int level) {
+        super.onTrimMemory(level);
+        Memory.level(level);
+    }
 }

@@ -5,13 +5,17 @@ package alt.halfcup.app;
 import android.app.Activity;
 import android.content.Context;
 import android.os.Build;
+import android.os.Environment;
 import android.os.VibrationEffect;
 import android.os.Vibrator;
+import android.provider.Settings;
 import android.view.WindowManager;
 
+import java.io.File;
+
 /**
- * Vibration and a screen that stays on. Called from C++, from any thread; a phone without a motor or a window that has
- * gone is no error.
+ * Vibration, a screen that stays on, and what else of the phone has no class of its own. Called from C++, from any
+ * thread; a phone without a motor or a window that has gone is no error.
  */
 public final class Phone {
     private Phone() {
@@ -46,5 +50,18 @@ public final class Phone {
                     activity.getWindow().clearFlags(WindowManager.LayoutParams.FLAG_KEEP_SCREEN_ON);
             }
         });
+    }
+
+    /** The folder for the app's documents on the shared storage; empty where there is no such storage now. */
+    public static String documentsFolder(Context context) {
+        File folder = context.getExternalFilesDir(Environment.DIRECTORY_DOCUMENTS);
+        return folder == null ? "" : folder.getAbsolutePath();
+    }
+
+    /** How often this phone was started, 1 and more; 0 where Android does not tell (before Android 7). */
+    public static int bootCount(Context context) {
+        if (Build.VERSION.SDK_INT < Build.VERSION_CODES.N)
+            return 0;
+        return Settings.Global.getInt(context.getContentResolver(), Settings.Global.BOOT_COUNT, 0);
     }
 }

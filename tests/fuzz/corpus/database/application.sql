@@ -1,0 +1,3 @@
+PRAGMA application_id = 1;
+PRAGMA journal_mode = DELETE;
+PRAGMA encoding = 'UTF-16';
