@@ -6,8 +6,8 @@
 usage: kill_store_test.py DRIVER SCHEMAS [JOURNEY...]
 
 The driver (kill_store.cpp) says each act after the store returned. SIGKILL falls at a random microsecond after
-its first line, or while it still starts. HALFCUP_KILLS says how many kills there are over all journeys, the
-wash included (kill_wash_test.py), which has a sixth of them. What is checked is read with Python's own
+its first line, or while it still starts. HALFCUP_KILLS says how many kills there are over all journeys, a
+sixth each and two for the migrations; the wash has its own (kill_wash_test.py). What is checked is read with Python's own
 sqlite3. SIGKILL ends the program, not the system: what a dead battery does is SQLite's promise.
 """
 
