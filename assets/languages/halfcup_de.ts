@@ -10823,7 +10823,7 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
     <message>
         <source>The seconds so far will be on the record</source>
-        <translation>Die Sekunden bis jetzt werden aufgeschrieben</translation>
+        <translation>Die Zeit bis hier wird notiert</translation>
     </message>
     <message>
         <source>Time was up %1 ago. Set the jar down.</source>
