@@ -3,6 +3,7 @@
 #include "touch/look.h"
 
 #include <QFontDatabase>
+#include <QFontMetricsF>
 #include <QGuiApplication>
 
 #include <algorithm>
@@ -109,16 +110,38 @@ QString Look::fontFamily() const {
 }
 
 int Look::titleSize() const {
-    return static_cast<int>(std::lround(29 * m_fontScale));
+    return grown(29, 0.35);
 }
-int Look::bodySize() const {
-    return static_cast<int>(std::lround(17 * m_fontScale));
-}
-int Look::smallSize() const {
-    return static_cast<int>(std::lround(14 * m_fontScale));
+int Look::mainSize() const {
+    return grown(25, 0.4);
 }
 int Look::buttonSize() const {
-    return static_cast<int>(std::lround(21 * m_fontScale));
+    return grown(21, 0.62);
+}
+int Look::bodySize() const {
+    return grown(17, 1);
+}
+int Look::smallSize() const {
+    return grown(14, 1);
+}
+
+int Look::grown(double pixels, double share) const {
+    return static_cast<int>(std::lround(pixels * (1 + (m_fontScale - 1) * share)));
+}
+
+double Look::wordSize(const QString& text, double width, double wanted, int weight) const {
+    constexpr double least = 12; // smaller is not read at arm's length: then the word is broken
+    if (width <= 0 || wanted <= least)
+        return wanted;
+    QFont font(fontFamily());
+    font.setPixelSize(static_cast<int>(std::lround(wanted)));
+    font.setWeight(static_cast<QFont::Weight>(weight));
+    const QFontMetricsF metrics(font);
+    double longest = 0;
+    for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts))
+        longest = std::max(longest, metrics.horizontalAdvance(word));
+    // One pixel less: letters are placed on whole pixels.
+    return longest <= width - 1 ? wanted : std::max(least, std::floor(wanted * (width - 1) / longest));
 }
 
 double Look::contrast(const QColor& a, const QColor& b) {

@@ -25,6 +25,9 @@ class Look : public QObject {
     Q_PROPERTY(double touchHeight READ touchHeight NOTIFY changed)
     Q_PROPERTY(double gap READ gap NOTIFY changed)
     Q_PROPERTY(double margin READ margin NOTIFY changed) // page margin
+    // From this height on a page keeps its title and all of its actions in their places; on a lower one only
+    // Back, the corner's button and the main action stay, and the rest scrolls.
+    Q_PROPERTY(double roomyHeight READ roomyHeight NOTIFY changed)
     Q_PROPERTY(double corner READ corner CONSTANT)
     Q_PROPERTY(double hairline READ hairline CONSTANT)
     Q_PROPERTY(bool dusk READ isDusk WRITE setDusk NOTIFY changed)
@@ -45,10 +48,14 @@ class Look : public QObject {
     Q_PROPERTY(QColor rust READ rust NOTIFY changed)           // second channel only, never alone
 
     Q_PROPERTY(QString fontFamily READ fontFamily CONSTANT)
-    Q_PROPERTY(int titleSize READ titleSize NOTIFY changed) // pixel sizes, at font scale 1: 30 17 14 20
-    Q_PROPERTY(int bodySize READ bodySize NOTIFY changed)
-    Q_PROPERTY(int smallSize READ smallSize NOTIFY changed)
-    Q_PROPERTY(int buttonSize READ buttonSize NOTIFY changed)
+    // Pixel sizes. What is read in sentences grows as the system asks, to twice its size; what is large
+    // already grows less, as it does on the phones' own systems, or a title would push out what it is the
+    // title of.
+    Q_PROPERTY(int titleSize READ titleSize NOTIFY changed)   // 29 to 39
+    Q_PROPERTY(int mainSize READ mainSize NOTIFY changed)     // 25 to 35: the words of a main action
+    Q_PROPERTY(int buttonSize READ buttonSize NOTIFY changed) // 21 to 34
+    Q_PROPERTY(int bodySize READ bodySize NOTIFY changed)     // 17 to 34
+    Q_PROPERTY(int smallSize READ smallSize NOTIFY changed)   // 14 to 28
 
 public:
     /// pixelsPerMm: device-independent pixels in a millimetre of this screen. fontScale: the system's, 1
@@ -64,6 +71,7 @@ public:
     double touchHeight() const { return (m_thickGloves ? 18 : 14) * m_pixelsPerMm; }
     double gap() const { return (m_thickGloves ? 5 : 4) * m_pixelsPerMm; }
     double margin() const { return 2.5 * m_pixelsPerMm; }
+    double roomyHeight() const { return 1.35 * (touchHeight() + mainHeight() + 10 * bodySize()); }
     double corner() const { return 12; }
     double hairline() const { return 2; }
     bool isDusk() const { return m_dusk; }
@@ -88,9 +96,14 @@ public:
 
     QString fontFamily() const;
     int titleSize() const;
+    int mainSize() const;
+    int buttonSize() const;
     int bodySize() const;
     int smallSize() const;
-    int buttonSize() const;
+
+    /// The largest pixel size, up to the one that is wanted and down to 12, at which the longest word of the
+    /// text fits the width (pixels), so that none is broken. Without a width: as wanted.
+    Q_INVOKABLE double wordSize(const QString& text, double width, double wanted, int weight) const;
 
     /// WCAG 2.2 contrast ratio of two opaque colours, 1 to 21.
     Q_INVOKABLE static double contrast(const QColor& a, const QColor& b);
@@ -99,6 +112,8 @@ signals:
     void changed();
 
 private:
+    int grown(double pixels, double share) const; // share of the system's scale that is followed
+
     double m_pixelsPerMm;
     double m_fontScale;
     bool m_dusk = false;

@@ -21,8 +21,8 @@ namespace halfcup::touch {
 namespace {
 
 constexpr int shakeStepS = 10;
-constexpr int textStep = 25;         // percent
-constexpr int mostTextPercent = 125; // beyond that, pages of the smallest phones do not hold their words yet
+constexpr int textStep = 25; // percent
+constexpr int mostTextPercent = 200;
 
 struct UsualScoop {
     const char* key;

@@ -71,7 +71,7 @@ public:
 
     Q_INVOKABLE void shakeLonger();    // by 10 s, up to 180
     Q_INVOKABLE void shakeShorter();   // by 10 s, down to 20
-    Q_INVOKABLE void lettersLarger();  // by 25 %, up to 125
+    Q_INVOKABLE void lettersLarger();  // by 25 %, up to 200
     Q_INVOKABLE void lettersSmaller(); // by 25 %, down to 100
     Q_INVOKABLE void chooseScoop(const QString& key);
     Q_INVOKABLE void chooseMethod(const QString& id);

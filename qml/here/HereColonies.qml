@@ -76,9 +76,13 @@ Item {
         }
     }
 
-    PlainText {
-        width: parent.width
+    ScrollColumn {
+        anchors.fill: parent
         visible: root.here.colonies.count === 0
-        text: qsTr("No colony is kept in this yard yet.")
+
+        PlainText {
+            width: parent.width
+            text: qsTr("No colony is kept in this yard yet.")
+        }
     }
 }

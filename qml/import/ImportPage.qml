@@ -43,12 +43,16 @@ PageFrame {
         table: page.table
     }
 
-    PlainText {
-        objectName: "result"
-        width: parent.width
+    ScrollColumn {
+        anchors.fill: parent
         visible: page.table.step === ImportController.Done
-        text: page.table.result
-        font.weight: Font.Medium
+
+        PlainText {
+            objectName: "result"
+            width: parent.width
+            text: page.table.result
+            font.weight: Font.Medium
+        }
     }
 
     // What is wrong stands beside the button that was touched: above, it may be scrolled out of sight.

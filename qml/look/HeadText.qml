@@ -8,7 +8,7 @@ import Halfcup.Touch
 // Over a group of rows or fields.
 PlainText {
     font.bold: true
-    font.pixelSize: Look.bodySize
+    font.pixelSize: Look.wordSize(text, width, Look.bodySize, Font.Bold)
     topPadding: Look.gap / 2
 
     Accessible.role: Accessible.Heading

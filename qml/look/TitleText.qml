@@ -7,7 +7,7 @@ import Halfcup.Touch
 
 PlainText {
     font.bold: true
-    font.pixelSize: Look.titleSize
+    font.pixelSize: Look.wordSize(text, width, Look.titleSize, Font.Bold)
     lineHeight: 1.0
 
     Accessible.role: Accessible.Heading

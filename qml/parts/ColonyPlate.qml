@@ -29,7 +29,7 @@ Rectangle {
         text: plate.label
         color: plate.filled ? Look.actionInk : Look.ink
         font.bold: true
-        font.pixelSize: plate.label.length < 4 ? Look.buttonSize : Look.smallSize
+        font.pixelSize: Look.wordSize(text, width, plate.label.length < 4 ? Look.buttonSize : Look.smallSize, Font.Bold)
         lineHeight: 1.0
         wrapMode: Text.Wrap
         horizontalAlignment: Text.AlignHCenter

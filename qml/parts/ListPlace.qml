@@ -4,8 +4,10 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 
-// Before or after the rows of a list: room for what a page puts there.
+// Room for what a page puts there, as high as that is; none where there is nothing.
 Item {
-    width: ListView.view ? ListView.view.width : 0
+    signal wanted(item: Item) // to be brought into sight
+
     implicitHeight: childrenRect.height
+    visible: children.length > 0
 }

@@ -10,6 +10,8 @@ import Halfcup.Touch
 PressButton {
     id: control
 
+    property real fontSize: Look.mainSize
+
     implicitWidth: Look.mainHeight
     implicitHeight: Math.max(Look.mainHeight, implicitContentHeight + Look.margin)
 
@@ -17,6 +19,7 @@ PressButton {
     contentItem: MainButtonWords {
         text: control.text
         detail: control.detail
+        fontSize: control.fontSize
     }
 
     background: Rectangle {

@@ -12,6 +12,7 @@ Item {
 
     required property string text
     required property string detail
+    required property real fontSize
 
     implicitHeight: words.implicitHeight
 
@@ -27,7 +28,7 @@ Item {
             text: root.text
             color: Look.actionInk
             font.bold: true
-            font.pixelSize: Look.buttonSize * 1.2
+            font.pixelSize: Look.wordSize(text, root.width, root.fontSize, Font.Bold)
             lineHeight: 1.0
             horizontalAlignment: Text.AlignHCenter
             Accessible.ignored: true
@@ -37,7 +38,7 @@ Item {
             width: parent.width
             text: root.detail
             color: Look.actionInk
-            font.pixelSize: Look.smallSize
+            font.pixelSize: Look.wordSize(text, root.width, Look.smallSize, Font.Normal)
             horizontalAlignment: Text.AlignHCenter
             Accessible.ignored: true
         }

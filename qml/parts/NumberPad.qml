@@ -15,7 +15,7 @@ FocusScope {
     required property string title
     property string problem
     property string text
-    readonly property real side: Math.min(Look.margin, Math.max(0, (width - 3 * Look.touchHeight - 2 * Look.gap) / 2))
+    readonly property real side: width < 3 * Look.touchHeight + 2 * Look.gap ? Look.margin : Math.min(Look.margin, (width - 3 * Look.touchHeight - 2 * Look.gap) / 2)
 
     signal entered(string typed)
     signal cancelled

@@ -20,6 +20,7 @@ Item {
         width: parent.width
         visible: root.problem === ""
         text: root.title
+        font.pixelSize: Math.min(Look.smallSize, root.height * 0.2)
         horizontalAlignment: Text.AlignRight
     }
 
@@ -46,7 +47,7 @@ Item {
         objectName: "padFigure"
         anchors.bottom: parent.bottom
         width: parent.width
-        height: root.problem === "" ? parent.height - name.height : Look.titleSize * 1.2
+        height: root.problem === "" ? parent.height - name.height : Math.min(Look.titleSize * 1.2, root.height * 0.4)
         text: root.text === "" ? "–" : root.text
         font.bold: true
         font.pixelSize: Look.titleSize * 1.6

@@ -46,6 +46,8 @@ Item {
         anchors.right: parent.right
         anchors.rightMargin: 4
         text: root.text
+        // As if chosen: the letters keep their size when it is.
+        font.pixelSize: Look.wordSize(text, width, Look.bodySize, Font.Bold)
         font.weight: root.chosen ? Font.Bold : Font.Medium
         Accessible.ignored: true
     }

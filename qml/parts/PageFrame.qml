@@ -20,14 +20,44 @@ PageBase {
     property string cover // the name of the sheet that is open; none where empty
     property real sideMargin: Look.margin
     default property alias body: bodyArea.data
-    property alias actions: actionColumn.data
+    property alias actions: actionStrip.actions
     property alias sheets: sheetArea.data
+
+    // Large letters or thick gloves on a small glass: only Back, the corner's button and the main action stay in their
+    // places, and all else scrolls.
+    readonly property bool tight: page.height < Look.roomyHeight
+    readonly property Item seenScrolling: page.tight ? page.scrollingOf(bodyArea) : null
+    property Item scrolling
 
     signal backWanted
     signal cornerPressed
 
+    // Nothing of a covered page is seen, but what scrolls in it must stay where it was.
+    onSeenScrollingChanged: page.cover === "" || !page.tight ? page.scrolling = page.seenScrolling : undefined
+
     function goBack() {
         page.cover !== "" ? page.cover = "" : page.backWanted();
+    }
+
+    function placeIn(scrolling: Item, first: bool): ListPlace {
+        const column = scrolling as ScrollColumn;
+        const list = scrolling as ScrollList;
+        return column ? (first ? column.first : column.last) : list ? (first ? list.first : list.last) : null;
+    }
+
+    // What of the body scrolls, of all that can be seen.
+    function scrollingOf(item: Item): Item {
+        for (let i = 0; i < item.children.length; ++i) {
+            const each = item.children[i];
+            if (!each.visible)
+                continue;
+            if (each instanceof ScrollColumn || each instanceof ScrollList)
+                return each;
+            const inside = page.scrollingOf(each);
+            if (inside)
+                return inside;
+        }
+        return null;
     }
 
     Item {
@@ -49,6 +79,8 @@ PageBase {
             demo: page.demo
             hasBack: page.hasBack
             cornerText: page.cornerText
+            tight: page.tight
+            place: page.placeIn(page.scrolling, true)
             onBackPressed: page.goBack()
             onCornerPressed: page.cornerPressed()
         }
@@ -60,20 +92,18 @@ PageBase {
             anchors.right: parent.right
             anchors.top: header.bottom
             // What scrolls up to a button of the header keeps its distance.
-            anchors.topMargin: page.hasBack && page.title !== "" ? Look.margin * 0.8 : Look.gap
-            anchors.bottom: actionColumn.top
-            anchors.bottomMargin: actionColumn.height > 0 ? Look.gap : 0
+            anchors.topMargin: page.tight && page.scrolling ? Look.gap : page.hasBack && page.title !== "" ? Look.margin * 0.8 : Look.gap
+            anchors.bottom: actionStrip.top
+            anchors.bottomMargin: actionStrip.height > 0 ? Look.gap : 0
         }
 
-        Column {
-            id: actionColumn
+        ActionStrip {
+            id: actionStrip
 
             anchors.left: parent.left
             anchors.right: parent.right
             anchors.bottom: parent.bottom
-            spacing: Look.gap
-            LayoutMirroring.enabled: Look.leftHand
-            LayoutMirroring.childrenInherit: true
+            place: page.placeIn(page.scrolling, false)
         }
     }
 

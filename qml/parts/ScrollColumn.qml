@@ -13,10 +13,15 @@ Item {
     property alias spacing: column.spacing
     property bool centred: false // in the middle of the height where it fits
     default property alias content: column.data
+    // What a page puts before and after the rest, where it has no other room.
+    readonly property ListPlace first: firstPlace
+    readonly property ListPlace last: lastPlace
 
     KeyboardFollower {
+        id: follower
+
         flickable: flick
-        content: column
+        content: all
     }
 
     Flickable {
@@ -26,16 +31,36 @@ Item {
         width: parent.width
         height: parent.height - (hint.visible ? hint.height : 0)
         contentWidth: width
-        contentHeight: Math.max(column.height, root.centred ? root.height - (hint.visible ? hint.height : 0) : 0)
+        contentHeight: Math.max(all.height, root.centred ? root.height - (hint.visible ? hint.height : 0) : 0)
         boundsBehavior: Flickable.StopAtBounds
         clip: true
 
         Column {
-            id: column
+            id: all
 
             width: flick.width
             y: root.centred ? Math.max(0, (flick.height - height) / 2) : 0
-            spacing: Look.margin * 0.6
+            spacing: Look.gap
+
+            ListPlace {
+                id: firstPlace
+
+                width: parent.width
+            }
+
+            Column {
+                id: column
+
+                width: parent.width
+                spacing: Look.margin * 0.6
+            }
+
+            ListPlace {
+                id: lastPlace
+
+                width: parent.width
+                onWanted: item => follower.show(item)
+            }
         }
     }
 
@@ -43,7 +68,7 @@ Item {
         id: hint
 
         flickable: flick
-        visible: column.height > root.height
+        visible: all.height > root.height
         anchors.bottom: parent.bottom
         width: parent.width
     }

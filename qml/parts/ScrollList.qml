@@ -15,14 +15,18 @@ Item {
     property Component header: null
     property Component footer: null
     readonly property alias view: list
+    // What a page puts before the rows, where it has no other room.
+    readonly property ListPlace first: (list.headerItem as ListEnd)?.first ?? null
+    readonly property ListPlace last: (list.headerItem as ListEnd)?.last ?? null
 
     // A view of Qt 6.4 cannot make a bound inline component by itself, so it gets a place from a file, and the
     // component is made into it here.
-    readonly property Component place: Qt.createComponent(Qt.resolvedUrl("ListPlace.qml"))
+    readonly property Component place: Qt.createComponent(Qt.resolvedUrl("ListEnd.qml"))
 
-    function fill(place: Item, component: Component) {
-        if (!place || !component)
+    function fill(end: Item, component: Component) {
+        if (!end || !component)
             return;
+        const place = (end as ListEnd).own;
         const item = component.createObject(place) as Item;
         item.width = Qt.binding(() => place.width);
     }
@@ -39,7 +43,7 @@ Item {
         focus: true
         keyNavigationEnabled: true
         highlightMoveDuration: 0
-        header: root.header ? root.place : null
+        header: root.place
         footer: root.footer ? root.place : null
         onHeaderItemChanged: root.fill(list.headerItem, root.header)
         onFooterItemChanged: root.fill(list.footerItem, root.footer)
@@ -56,8 +60,17 @@ Item {
     }
 
     KeyboardFollower {
+        id: follower
+
         flickable: list
         content: list.contentItem
+    }
+
+    Connections {
+        target: root.last
+        function onWanted(item: Item) {
+            follower.show(item);
+        }
     }
 
     ScrollHint {

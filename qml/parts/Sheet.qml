@@ -14,7 +14,7 @@ FocusScope {
     property string title
     property string sentence
     default property alias body: column.data
-    property alias actions: actionColumn.data
+    property alias actions: actionStrip.actions
 
     anchors.fill: parent
     visible: sheet.shown
@@ -33,10 +33,12 @@ FocusScope {
     }
 
     ScrollColumn {
+        id: words
+
         anchors.fill: parent
         anchors.margins: Look.margin
         anchors.topMargin: Look.margin * 1.5
-        anchors.bottomMargin: actionColumn.height + Look.margin + Look.gap
+        anchors.bottomMargin: actionStrip.height + Look.margin + Look.gap
 
         TitleText {
             width: parent.width
@@ -56,15 +58,13 @@ FocusScope {
         }
     }
 
-    Column {
-        id: actionColumn
+    ActionStrip {
+        id: actionStrip
 
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom
         anchors.margins: Look.margin
-        spacing: Look.gap
-        LayoutMirroring.enabled: Look.leftHand
-        LayoutMirroring.childrenInherit: true
+        place: sheet.height < Look.roomyHeight ? words.last : null
     }
 }

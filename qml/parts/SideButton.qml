@@ -25,7 +25,7 @@ PressButton {
     contentItem: PlainText {
         text: control.text
         color: control.enabled ? Look.ink : Look.quietInk
-        font.pixelSize: control.fontSize
+        font.pixelSize: Look.wordSize(text, control.availableWidth, control.fontSize, Font.Medium)
         font.weight: Font.Medium
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter

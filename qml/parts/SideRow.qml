@@ -7,5 +7,7 @@ import Halfcup.Touch
 
 // Buttons side by side, all of one width; the order is mirrored for the left hand.
 RowLayout {
+    property bool givesWay: true // on a page without room, into what scrolls
+
     spacing: Look.gap
 }

@@ -23,12 +23,16 @@ PageFrame {
         plan: page.plan
     }
 
-    PlainText {
-        objectName: "reading"
-        width: parent.width
+    ScrollColumn {
+        anchors.fill: parent
         visible: page.plan.step === PlanController.Reading
-        text: qsTr("%1 is large. This takes a moment.").arg(page.plan.fileName)
-        wrapMode: Text.WrapAtWordBoundaryOrAnywhere
+
+        PlainText {
+            objectName: "reading"
+            width: parent.width
+            text: qsTr("%1 is large. This takes a moment.").arg(page.plan.fileName)
+            wrapMode: Text.WrapAtWordBoundaryOrAnywhere
+        }
     }
 
     PlanList {

@@ -41,10 +41,14 @@ PageFrame {
         }
     }
 
-    PlainText {
-        width: parent.width
+    ScrollColumn {
+        anchors.fill: parent
         visible: page.tray.jars.count === 0
-        text: qsTr("A jar comes here when you scoop now and wash later: after the scoop, touch Wash it later.")
+
+        PlainText {
+            width: parent.width
+            text: qsTr("A jar comes here when you scoop now and wash later: after the scoop, touch Wash it later.")
+        }
     }
 
     actions: [

@@ -12,7 +12,12 @@ SideRow {
     id: bar
 
     required property CountController count
-    readonly property real missing: Math.max(0, 3 * Look.touchHeight + 2 * Look.gap - (parent ? parent.width : 0))
+
+    givesWay: false
+    // On a glass too narrow for the three, typing is where the page puts it.
+    readonly property bool narrow: bar.pageWidth < 3 * Look.touchHeight + 2 * Look.gap - 1
+    required property real pageWidth
+    readonly property real missing: narrow ? 0 : Math.max(0, 3 * Look.touchHeight + 2 * Look.gap - (parent ? parent.width : 0))
 
     signal typeWanted
     signal done
@@ -32,6 +37,7 @@ SideRow {
 
     SideButton {
         objectName: "typeIt"
+        visible: !bar.narrow
         fontSize: Look.bodySize
         text: qsTr("Type it")
         onClicked: bar.typeWanted()

@@ -12,6 +12,9 @@ FocusScope {
 
     required property CountController count
 
+    // Too low for both: what to do, until it was done once, then the figure.
+    readonly property bool low: face.height < 22 * Look.pixelsPerMm + 5 * Look.bodySize
+
     focus: true
 
     Rectangle {
@@ -42,6 +45,7 @@ FocusScope {
         Column {
             id: hints
 
+            visible: !face.low
             anchors.bottom: parent.bottom
             anchors.bottomMargin: Look.margin * 0.8
             anchors.left: parent.left
@@ -73,9 +77,22 @@ FocusScope {
         }
 
         PlainText {
+            anchors.fill: parent
+            anchors.margins: Look.margin * 0.8
+            visible: face.low && face.count.mites === 0
+            text: face.count.hint
+            font.weight: Font.Medium
+            fontSizeMode: Text.Fit
+            minimumPixelSize: 14
+            horizontalAlignment: Text.AlignHCenter
+            verticalAlignment: Text.AlignVCenter
+        }
+
+        PlainText {
             objectName: "figure"
+            visible: !face.low || face.count.mites > 0
             anchors.top: parent.top
-            anchors.bottom: hints.top
+            anchors.bottom: face.low ? parent.bottom : hints.top
             anchors.left: parent.left
             anchors.right: parent.right
             anchors.leftMargin: Look.margin

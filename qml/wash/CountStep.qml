@@ -17,7 +17,17 @@ WashStep {
         count: step.wash.count
     }
 
+    // Back leads to the way out, too.
+    cornerText: bar.narrow ? qsTr("Type it") : qsTr("Leave")
+
+    function corner() {
+        step.cover = bar.narrow ? "type" : "leave";
+    }
+
     actions: CountBar {
+        id: bar
+
+        pageWidth: step.width
         count: step.wash.count
         onTypeWanted: step.cover = "type"
         onDone: step.wash.endCount()

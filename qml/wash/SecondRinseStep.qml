@@ -13,7 +13,13 @@ WashStep {
     property bool counting: step.wash.secondRinse.touched
 
     objectName: "secondRinseStep"
+    // Back leads to the way out, too.
+    cornerText: bar.narrow && step.counting ? qsTr("Type it") : qsTr("Leave")
     title: step.counting ? qsTr("Count the second rinse") : step.wash.title
+
+    function corner() {
+        step.cover = bar.narrow && step.counting ? "type" : "leave";
+    }
 
     ScrollColumn {
         anchors.fill: parent
@@ -55,6 +61,9 @@ WashStep {
             onClicked: step.wash.skipSecondRinse()
         },
         CountBar {
+            id: bar
+
+            pageWidth: step.width
             visible: step.counting
             count: step.wash.secondRinse
             onTypeWanted: step.cover = "type"

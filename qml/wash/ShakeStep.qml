@@ -13,7 +13,7 @@ WashStep {
     readonly property ShakeController shake: step.wash.shake
     readonly property bool paused: step.shake.phase === ShakeController.Paused
     // On a small phone the seconds need the room: Pause stands beside Stop, and the sound is left to Setup.
-    readonly property bool tight: step.height < 100 * Look.pixelsPerMm
+    readonly property bool small: step.height < 100 * Look.pixelsPerMm
     readonly property bool over: step.shake.phase === ShakeController.Over
 
     objectName: "shakeStep"
@@ -22,9 +22,23 @@ WashStep {
     Item {
         id: face
 
-        readonly property real side: Math.min(width, height - word.height - Look.margin)
+        // The words under the ring may take a third of the height, and the ring keeps its size when they become fewer or
+        // more: else all of it moves at half time.
+        readonly property real wordHeight: Math.min(twoLines.implicitHeight, face.height * 0.36)
+        readonly property real side: Math.max(0, Math.min(width, height - face.wordHeight - Look.margin * 0.7))
+        // Where the ring is small, the figure alone has all of it.
+        readonly property bool saysUnit: face.side > 22 * Look.pixelsPerMm
 
         anchors.fill: parent
+
+        PlainText {
+            id: twoLines
+
+            visible: false
+            text: "\n"
+            font.weight: Font.Medium
+            Accessible.ignored: true
+        }
 
         ShakeRing {
             id: ring
@@ -47,12 +61,12 @@ WashStep {
             PlainText {
                 objectName: "seconds"
                 width: parent.width
-                height: face.side * 0.44
+                height: face.side * (face.saysUnit ? 0.44 : 0.6)
                 text: step.shake.secondsLeft
                 font.bold: true
-                font.pixelSize: face.side * 0.44
+                font.pixelSize: Math.max(1, height)
                 fontSizeMode: Text.Fit
-                minimumPixelSize: 30
+                minimumPixelSize: 12
                 lineHeight: 1.0
                 wrapMode: Text.NoWrap
                 horizontalAlignment: Text.AlignHCenter
@@ -61,8 +75,12 @@ WashStep {
 
             PlainText {
                 width: parent.width
+                height: face.side * 0.18
+                visible: face.saysUnit
                 text: step.shake.unit
                 font.pixelSize: face.side > 220 ? Look.bodySize : Look.smallSize
+                fontSizeMode: Text.Fit
+                minimumPixelSize: 11
                 lineHeight: 1.0
                 horizontalAlignment: Text.AlignHCenter
             }
@@ -81,8 +99,12 @@ WashStep {
             anchors.top: ring.bottom
             anchors.topMargin: Look.margin * 0.7
             width: parent.width
+            height: face.wordHeight
             text: step.shake.word
             font.weight: Font.Medium
+            fontSizeMode: Text.Fit
+            minimumPixelSize: 12
+            lineHeight: 1.0
             horizontalAlignment: Text.AlignHCenter
         }
     }
@@ -90,7 +112,7 @@ WashStep {
     actions: [
         SideRow {
             width: parent.width
-            visible: !step.tight
+            visible: !step.small
 
             SideButton {
                 objectName: "pauseShake"
@@ -111,7 +133,7 @@ WashStep {
 
             SideButton {
                 objectName: "pauseShakeTight"
-                visible: step.tight
+                visible: step.small
                 width: 1.2 * Look.touchHeight
                 height: stop.height
                 enabled: !step.over
@@ -123,10 +145,10 @@ WashStep {
                 id: stop
 
                 objectName: "mainAction"
-                width: step.tight ? parent.width - 1.2 * Look.touchHeight - Look.gap : parent.width
+                width: step.small ? parent.width - 1.2 * Look.touchHeight - Look.gap : parent.width
                 focus: true
                 text: step.shake.stopAction
-                detail: step.shake.stopDetail
+                detail: step.tight ? "" : step.shake.stopDetail
                 onClicked: step.wash.endShake()
             }
         }

@@ -17,7 +17,12 @@ PageFrame {
     demo: step.wash.demo
     cornerText: qsTr("Leave")
     onBackWanted: step.wash.back()
-    onCornerPressed: step.cover = "leave"
+    onCornerPressed: step.corner()
+
+    // The way out; a step may have something else in its place.
+    function corner() {
+        step.cover = "leave";
+    }
 
     sheets: [
         Sheet {
