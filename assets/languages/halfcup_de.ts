@@ -645,6 +645,13 @@
     </message>
 </context>
 <context>
+    <name>DemoBadge</name>
+    <message>
+        <source>Demo</source>
+        <translation>Demo</translation>
+    </message>
+</context>
+<context>
     <name>EventDay</name>
     <message>
         <source>A day earlier</source>
@@ -4177,10 +4184,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>Back</source>
         <translation>Zurück</translation>
-    </message>
-    <message>
-        <source>Demo</source>
-        <translation>Demo</translation>
     </message>
 </context>
 <context>

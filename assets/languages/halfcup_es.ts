@@ -645,6 +645,13 @@
     </message>
 </context>
 <context>
+    <name>DemoBadge</name>
+    <message>
+        <source>Demo</source>
+        <translation>Demo</translation>
+    </message>
+</context>
+<context>
     <name>EventDay</name>
     <message>
         <source>A day earlier</source>
@@ -4177,10 +4184,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>Back</source>
         <translation>Atrás</translation>
-    </message>
-    <message>
-        <source>Demo</source>
-        <translation>Demo</translation>
     </message>
 </context>
 <context>

@@ -645,6 +645,13 @@
     </message>
 </context>
 <context>
+    <name>DemoBadge</name>
+    <message>
+        <source>Demo</source>
+        <translation>Démo</translation>
+    </message>
+</context>
+<context>
     <name>EventDay</name>
     <message>
         <source>A day earlier</source>
@@ -4177,10 +4184,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>Back</source>
         <translation>Retour</translation>
-    </message>
-    <message>
-        <source>Demo</source>
-        <translation>Démo</translation>
     </message>
 </context>
 <context>

@@ -71,25 +71,30 @@ PageFrame {
             font.bold: true
         }
 
-        SideButton {
-            objectName: "sources"
+        Column {
             width: parent.width
-            text: qsTr("Where this comes from")
-            onClicked: page.answer.openSources()
-        }
+            spacing: Look.gap
 
-        SideButton {
-            objectName: "countBees"
-            width: parent.width
-            text: qsTr("Count these bees")
-            onClicked: page.answer.countBees()
-        }
+            SideButton {
+                objectName: "sources"
+                width: parent.width
+                text: qsTr("Where this comes from")
+                onClicked: page.answer.openSources()
+            }
 
-        SideButton {
-            objectName: "openColony"
-            width: parent.width
-            text: qsTr("This colony")
-            onClicked: page.answer.openColony()
+            SideButton {
+                objectName: "countBees"
+                width: parent.width
+                text: qsTr("Count these bees")
+                onClicked: page.answer.countBees()
+            }
+
+            SideButton {
+                objectName: "openColony"
+                width: parent.width
+                text: qsTr("This colony")
+                onClicked: page.answer.openColony()
+            }
         }
 
         LabelledField {

@@ -74,19 +74,24 @@ PageFrame {
             }
         }
 
-        SideButton {
-            objectName: "washInstead"
+        Column {
             width: parent.width
-            visible: !page.answer.wantsWash
-            text: qsTr("Wash this colony")
-            onClicked: page.answer.washInstead()
-        }
+            spacing: Look.gap
 
-        SideButton {
-            objectName: "sources"
-            width: parent.width
-            text: qsTr("Where this comes from")
-            onClicked: page.answer.openSources()
+            SideButton {
+                objectName: "washInstead"
+                width: parent.width
+                visible: !page.answer.wantsWash
+                text: qsTr("Wash this colony")
+                onClicked: page.answer.washInstead()
+            }
+
+            SideButton {
+                objectName: "sources"
+                width: parent.width
+                text: qsTr("Where this comes from")
+                onClicked: page.answer.openSources()
+            }
         }
 
         QuietText {

@@ -50,8 +50,10 @@ Item {
 
     // Words that have come since must be seen, wherever they stand.
     function show(words: Item) {
-        if (strip.place && words.visible)
-            Qt.callLater(strip.place.wanted, words);
+        if (!strip.place || !words.visible)
+            return;
+        others.forceLayout();
+        strip.place.wanted(words);
     }
 
     function givesWay(item: Item): bool {

@@ -17,7 +17,7 @@ Item {
         if (top < view.contentY)
             view.contentY = Math.max(view.originY, top - 8);
         else if (top + item.height > view.contentY + view.height)
-            view.contentY = top + item.height - view.height + 8;
+            view.contentY = Math.min(top - 8, top + item.height - view.height + 8); // what is higher: its beginning
     }
 
     function holds(item: Item): bool {

@@ -15,7 +15,7 @@ Column {
 
     width: ListView.view ? ListView.view.width : 0
     spacing: Look.gap
-    bottomPadding: firstPlace.visible && !ownPlace.visible ? Look.gap : 0
+    bottomPadding: (firstPlace.visible || lastPlace.visible) && ownPlace.height === 0 ? Look.gap : 0
 
     ListPlace {
         id: firstPlace

@@ -23,24 +23,19 @@ Item {
         width: parent.width
         spacing: 2
 
-        PlainText {
+        BoundedWords {
             width: parent.width
             text: root.text
-            color: Look.actionInk
-            font.bold: true
-            font.pixelSize: Look.wordSize(text, root.width, root.fontSize, Font.Bold)
-            lineHeight: 1.0
-            horizontalAlignment: Text.AlignHCenter
-            Accessible.ignored: true
+            most: 1.1 * Look.mainHeight
+            letters: root.fontSize
+            weight: Font.Bold
         }
 
-        PlainText {
+        BoundedWords {
             width: parent.width
             text: root.detail
-            color: Look.actionInk
-            font.pixelSize: Look.wordSize(text, root.width, Look.smallSize, Font.Normal)
-            horizontalAlignment: Text.AlignHCenter
-            Accessible.ignored: true
+            most: 0.8 * Look.mainHeight
+            letters: Look.smallSize
         }
     }
 }

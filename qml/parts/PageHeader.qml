@@ -20,8 +20,6 @@ Item {
     property bool tight: false
     property Item place // of the words under the two buttons, on a tight page that scrolls
 
-    // Nothing scrolls on a tight page: one line, of what the page itself does not say.
-    readonly property bool oneLine: header.tight && !header.place && header.context !== ""
     readonly property real ends: Math.max(header.hasBack ? back.height : 0, header.cornerText !== "" ? corner.height : 0)
 
     signal backPressed
@@ -82,74 +80,23 @@ Item {
             text: header.hasBack ? header.context : header.subtitle
         }
 
-        Badge {
-            objectName: "demoBadge"
-            visible: header.demo
-            text: qsTr("Demo")
+        DemoBadge {
+                visible: header.demo
         }
     }
 
-    Column {
+    PageWords {
         id: below
 
         parent: header.place ? header.place : header
         width: parent ? parent.width : 0
         y: header.place ? 0 : Math.max(header.ends, beside.visible ? beside.y + beside.height : 0) + Look.margin * 0.6
-        spacing: 2
         visible: header.hasBack || header.tight
-
-        QuietText {
-            width: parent.width
-            visible: header.tight && !header.oneLine && header.context !== ""
-            text: header.context
-        }
-
-        Item {
-            width: parent.width
-            height: Math.max(line.height, lineBadge.height)
-            visible: header.oneLine
-
-            QuietText {
-                id: line
-
-                anchors.left: parent.left
-                anchors.right: lineBadge.visible ? lineBadge.left : parent.right
-                anchors.rightMargin: lineBadge.visible ? Look.margin : 0
-                anchors.verticalCenter: parent.verticalCenter
-                text: header.context
-                fontSizeMode: Text.HorizontalFit
-                minimumPixelSize: 12
-                wrapMode: Text.NoWrap
-                Accessible.name: header.title + ". " + header.context
-                Accessible.role: Accessible.Heading
-            }
-
-            Badge {
-                id: lineBadge
-
-                objectName: "demoBadge"
-                anchors.right: parent.right
-                visible: header.demo
-                text: qsTr("Demo")
-            }
-        }
-
-        TitleText {
-            width: parent.width
-            visible: !header.oneLine && header.title !== ""
-            text: header.title
-        }
-
-        QuietText {
-            width: parent.width
-            visible: !header.oneLine && header.subtitle !== ""
-            text: header.subtitle
-        }
-
-        Badge {
-            objectName: "demoBadge"
-            visible: header.tight && !header.oneLine && header.demo
-            text: qsTr("Demo")
-        }
+        context: header.context
+        title: header.title
+        subtitle: header.subtitle
+        demo: header.demo
+        tight: header.tight
+        oneLine: header.tight && !header.place && header.context !== ""
     }
 }

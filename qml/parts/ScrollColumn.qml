@@ -14,6 +14,8 @@ Item {
     property bool centred: false // in the middle of the height where it fits
     default property alias content: column.data
     // What a page puts before and after the rest, where it has no other room.
+    // Not whether the hint is seen: under a sheet it is not, and what scrolls must stay where it is.
+    readonly property bool overflows: all.height > root.height
     readonly property ListPlace first: firstPlace
     readonly property ListPlace last: lastPlace
 
@@ -29,9 +31,9 @@ Item {
 
         objectName: "scroll"
         width: parent.width
-        height: parent.height - (hint.visible ? hint.height : 0)
+        height: parent.height - (root.overflows ? hint.height : 0)
         contentWidth: width
-        contentHeight: Math.max(all.height, root.centred ? root.height - (hint.visible ? hint.height : 0) : 0)
+        contentHeight: Math.max(all.height, root.centred ? root.height - (root.overflows ? hint.height : 0) : 0)
         boundsBehavior: Flickable.StopAtBounds
         clip: true
 
@@ -59,7 +61,11 @@ Item {
                 id: lastPlace
 
                 width: parent.width
-                onWanted: item => follower.show(item)
+                // It has come just now, and has no place yet.
+                onWanted: item => {
+                    all.forceLayout();
+                    follower.show(item);
+                }
             }
         }
     }
@@ -68,7 +74,7 @@ Item {
         id: hint
 
         flickable: flick
-        visible: all.height > root.height
+        visible: root.overflows
         anchors.bottom: parent.bottom
         width: parent.width
     }

@@ -15,6 +15,8 @@ Item {
     property Component header: null
     property Component footer: null
     readonly property alias view: list
+    // Not whether the hint is seen: under a sheet it is not, and what scrolls must stay where it is.
+    readonly property bool overflows: list.contentHeight > root.height
     // What a page puts before the rows, where it has no other room.
     readonly property ListPlace first: (list.headerItem as ListEnd)?.first ?? null
     readonly property ListPlace last: (list.headerItem as ListEnd)?.last ?? null
@@ -36,7 +38,7 @@ Item {
 
         objectName: "scroll"
         width: parent.width
-        height: parent.height - (hint.visible ? hint.height : 0)
+        height: parent.height - (root.overflows ? hint.height : 0)
         spacing: Look.gap
         boundsBehavior: Flickable.StopAtBounds
         clip: true
@@ -69,6 +71,7 @@ Item {
     Connections {
         target: root.last
         function onWanted(item: Item) {
+            (list.headerItem as ListEnd).forceLayout();
             follower.show(item);
         }
     }
@@ -77,7 +80,7 @@ Item {
         id: hint
 
         flickable: list
-        visible: list.contentHeight > root.height
+        visible: root.overflows
         anchors.bottom: parent.bottom
         width: parent.width
     }

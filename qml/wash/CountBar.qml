@@ -12,17 +12,17 @@ SideRow {
     id: bar
 
     required property CountController count
-
-    givesWay: false
+    required property real pageWidth
     // On a glass too narrow for the three, typing is where the page puts it.
     readonly property bool narrow: bar.pageWidth < 3 * Look.touchHeight + 2 * Look.gap - 1
-    required property real pageWidth
-    readonly property real missing: narrow ? 0 : Math.max(0, 3 * Look.touchHeight + 2 * Look.gap - (parent ? parent.width : 0))
+    readonly property string typeText: qsTr("Type it")
+    readonly property real missing: bar.narrow ? 0 : Math.max(0, 3 * Look.touchHeight + 2 * Look.gap - (parent ? parent.width : 0))
 
     signal typeWanted
     signal done
     signal noneSaid
 
+    givesWay: false
     x: -missing / 2
     width: (parent ? parent.width : 0) + missing
     height: Look.mainHeight
@@ -39,7 +39,7 @@ SideRow {
         objectName: "typeIt"
         visible: !bar.narrow
         fontSize: Look.bodySize
-        text: qsTr("Type it")
+        text: bar.typeText
         onClicked: bar.typeWanted()
     }
 

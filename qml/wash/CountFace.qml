@@ -13,7 +13,7 @@ FocusScope {
     required property CountController count
 
     // Too low for both: what to do, until it was done once, then the figure.
-    readonly property bool low: face.height < 22 * Look.pixelsPerMm + 5 * Look.bodySize
+    readonly property bool low: face.height < hints.implicitHeight + 16 * Look.pixelsPerMm
 
     focus: true
 
@@ -45,7 +45,7 @@ FocusScope {
         Column {
             id: hints
 
-            visible: !face.low
+            opacity: face.low ? 0 : 1 // and keeps its height
             anchors.bottom: parent.bottom
             anchors.bottomMargin: Look.margin * 0.8
             anchors.left: parent.left

@@ -18,7 +18,7 @@ WashStep {
     }
 
     // Back leads to the way out, too.
-    cornerText: bar.narrow ? qsTr("Type it") : qsTr("Leave")
+    cornerText: bar.narrow ? bar.typeText : step.leaveText
 
     function corner() {
         step.cover = bar.narrow ? "type" : "leave";

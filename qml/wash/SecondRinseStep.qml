@@ -14,7 +14,7 @@ WashStep {
 
     objectName: "secondRinseStep"
     // Back leads to the way out, too.
-    cornerText: bar.narrow && step.counting ? qsTr("Type it") : qsTr("Leave")
+    cornerText: bar.narrow && step.counting ? bar.typeText : step.leaveText
     title: step.counting ? qsTr("Count the second rinse") : step.wash.title
 
     function corner() {

@@ -12,10 +12,11 @@ PageFrame {
 
     required property App app
     readonly property WashController wash: step.app.wash
+    readonly property string leaveText: qsTr("Leave")
 
     context: step.wash.header
     demo: step.wash.demo
-    cornerText: qsTr("Leave")
+    cornerText: step.leaveText
     onBackWanted: step.wash.back()
     onCornerPressed: step.corner()
 

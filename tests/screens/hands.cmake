@@ -4,3 +4,5 @@ halfcup_test(screens_hands SOURCES hands_test.cpp LIBRARIES halfcup_stage Qt6::G
 set_property(TEST screens_hands APPEND PROPERTY ENVIRONMENT QT_QUICK_BACKEND=software)
 halfcup_test(screens_reader SOURCES reader_test.cpp LIBRARIES halfcup_stage Qt6::GuiPrivate TIMEOUT 300)
 set_property(TEST screens_reader APPEND PROPERTY ENVIRONMENT QT_QUICK_BACKEND=software)
+halfcup_test(screens_room SOURCES room_test.cpp LIBRARIES halfcup_stage Qt6::GuiPrivate TIMEOUT 300)
+set_property(TEST screens_room APPEND PROPERTY ENVIRONMENT QT_QUICK_BACKEND=software)
