@@ -58,8 +58,17 @@ void CountController::setSample(const QString& sampleId, const records::Method& 
 
 void CountController::setListening(bool listening) {
     m_listening = listening;
+    light();
+}
+
+void CountController::setInFront(bool inFront) {
+    m_inFront = inFront;
+    light();
+}
+
+void CountController::light() {
     // Mites are counted in the sun; at dusk a bright screen blinds.
-    if (listening && !m_services.settings.dusk())
+    if (m_listening && m_inFront && !m_services.settings.dusk())
         m_light = m_services.device.brightness->raise();
     else
         m_light.reset();

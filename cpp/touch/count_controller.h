@@ -46,6 +46,7 @@ public:
     void setSample(const QString& sampleId, const records::Method& method);
     /// While true the volume keys count, up one more, down takes back; and the screen is bright.
     void setListening(bool listening);
+    void setInFront(bool inFront); // while the program is put away, the screen is the keeper's own
 
     Q_INVOKABLE bool tap();
     Q_INVOKABLE bool undo();
@@ -61,6 +62,7 @@ signals:
 
 private:
     bool add(records::CountEvent::Change change, std::int64_t typed);
+    void light(); // bright or as it was
 
     Services& m_services;
     int m_rinse;
@@ -72,6 +74,7 @@ private:
     records::CountTally m_tally;
     QString m_problem;
     bool m_listening = false;
+    bool m_inFront = true;
     std::shared_ptr<device::Brightness::Hold> m_light;
 };
 

@@ -86,6 +86,9 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
         m_phone = device::makeSurroundings();
     m_surroundings =
         std::make_unique<Surroundings>(options.surroundings ? *options.surroundings : m_phone, *m_position);
+    for (CountController* count : {m_app->wash()->count(), m_app->wash()->secondRinse()})
+        QObject::connect(m_surroundings.get(), &Surroundings::inFrontChanged, count,
+                         &CountController::setInFront);
     QObject::connect(m_surroundings.get(), &Surroundings::memoryIsShort, m_look.get(), [this] {
         if (m_window)
             m_window->releaseResources();

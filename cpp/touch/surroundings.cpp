@@ -23,11 +23,13 @@ void Surroundings::watch(QWindow* window) {
 void Surroundings::goAway() {
     m_wasLooking = m_position.isRunning();
     m_position.forget();
+    emit inFrontChanged(false);
 }
 
 void Surroundings::comeBack() {
     if (std::exchange(m_wasLooking, false))
         m_position.wantAnew();
+    emit inFrontChanged(true);
 }
 
 } // namespace halfcup::touch

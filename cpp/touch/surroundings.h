@@ -38,6 +38,7 @@ public:
 signals:
     void insetsChanged();
     void memoryIsShort(); // give back whatever can be made again
+    void inFrontChanged(bool inFront);
 
 private:
     void goAway();

@@ -54,6 +54,7 @@ private slots:
     void noReceiverRunsWhileAway();
     void whatWasNotLookedForIsNotLookedForAgain();
     void pagesLiveThroughShortMemory();
+    void theScreenIsTheKeepersOwnWhileAway();
 };
 
 // As phones with a notch have it, upright and turned; the figures are from memory of common phones.
@@ -118,6 +119,21 @@ void SurroundingsTest::whatWasNotLookedForIsNotLookedForAgain() {
     phone.around.state->putAway();
     phone.around.state->takeOut();
     QVERIFY(!position.isRunning());
+}
+
+void SurroundingsTest::theScreenIsTheKeepersOwnWhileAway() {
+    Phone phone({360, 740});
+    touch::CountController* count = phone.program->app().wash()->count();
+    count->setListening(true);
+    QVERIFY(phone.device.brightness->isRaised());
+    phone.around.state->putAway();
+    QVERIFY(!phone.device.brightness->isRaised());
+    phone.around.state->takeOut();
+    QVERIFY(phone.device.brightness->isRaised());
+    count->setListening(false);
+    phone.around.state->putAway();
+    phone.around.state->takeOut();
+    QVERIFY(!phone.device.brightness->isRaised());
 }
 
 void SurroundingsTest::pagesLiveThroughShortMemory() {
