@@ -68,7 +68,7 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
         m_look->setDusk(m_settings->dusk());
         m_look->setLeftHand(m_settings->leftHand());
         m_look->setThickGloves(m_settings->thickGloves());
-        m_look->setFontScale(m_options.fontScale * m_settings->textPercent() / 100);
+        sizeLetters();
     };
     applySettings();
     QObject::connect(m_settings.get(), &Settings::changed, m_look.get(), applySettings);
@@ -86,6 +86,9 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
         m_phone = device::makeSurroundings();
     m_surroundings =
         std::make_unique<Surroundings>(options.surroundings ? *options.surroundings : m_phone, *m_position);
+    m_textScale = (options.surroundings ? *options.surroundings : m_phone).text.get();
+    sizeLetters();
+    QObject::connect(m_textScale, &device::TextScale::changed, m_look.get(), [this] { sizeLetters(); });
     for (CountController* count : {m_app->wash()->count(), m_app->wash()->secondRinse()})
         QObject::connect(m_surroundings.get(), &Surroundings::inFrontChanged, count,
                          &CountController::setInFront);
@@ -101,6 +104,12 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
 }
 
 Program::~Program() = default;
+
+/// As large as the system says, and then as the keeper wants them in this program alone.
+void Program::sizeLetters() {
+    const double system = m_textScale ? m_textScale->now() : 1.0;
+    m_look->setFontScale(m_options.fontScale * system * m_settings->textPercent() / 100);
+}
 
 bool Program::show() {
     QFont font = QGuiApplication::font();

@@ -24,9 +24,9 @@ class Surroundings;
 /// What may differ from one run to the next.
 struct ProgramOptions {
     QString databasePath;
-    QSize windowSize{360, 740};      // of a window on a desktop; a phone gives its own
-    double pixelsPerMm = 160 / 25.4; // device-independent pixels in a millimetre of the glass
-    double fontScale = 1.0;
+    QSize windowSize{360, 740};                   // of a window on a desktop; a phone gives its own
+    double pixelsPerMm = 160 / 25.4;              // device-independent pixels in a millimetre of the glass
+    double fontScale = 1.0;                       // beside the system's own
     std::optional<QString> language;              // instead of the keeper's setting, for this run only
     std::optional<QString> positionSource;        // instead of the keeper's setting, for this run only
     PositionStamper::MakeSource makeSource;       // empty: Qt Positioning
@@ -60,6 +60,8 @@ public:
     [[nodiscard]] const QStringList& qmlWarnings() const { return m_warnings; }
 
 private:
+    void sizeLetters();
+
     device::Platform& m_platform;
     ProgramOptions m_options;
     handbook::Handbook m_handbook;
@@ -72,6 +74,7 @@ private:
     std::unique_ptr<App> m_app;
     device::Surroundings m_phone; // empty where the options have others
     std::unique_ptr<Surroundings> m_surroundings;
+    device::TextScale* m_textScale = nullptr;
     std::unique_ptr<QQmlApplicationEngine> m_engine; // goes before what its pages look at
     QQuickWindow* m_window = nullptr;
     QStringList m_warnings;

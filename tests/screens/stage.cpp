@@ -26,6 +26,7 @@ Stage::Stage(Records records, QSize size, const QString& language)
     touch::ProgramOptions options;
     options.databasePath = m_folder.filePath(QStringLiteral("halfcup.db"));
     options.windowSize = size;
+    options.surroundings = &m_around.surroundings;
     if (!language.isEmpty())
         options.language = language;
     options.makeSource = [this](const QString&) {

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "device/fake/fake_platform.h"
+#include "device/fake/fake_surroundings.h"
 #include "place/fix.h"
 #include "touch/program.h"
 
@@ -56,6 +57,7 @@ public:
 
 private:
     device::FakePlatform m_device;
+    device::FakeSurroundings m_around; // not those of the desktop that the test runs on
     QTemporaryDir m_folder;
     std::vector<place::Fix> m_fixes; // of the receiver
     int m_places = 0;

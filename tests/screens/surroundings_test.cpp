@@ -55,6 +55,7 @@ private slots:
     void whatWasNotLookedForIsNotLookedForAgain();
     void pagesLiveThroughShortMemory();
     void theScreenIsTheKeepersOwnWhileAway();
+    void lettersAreAsLargeAsTheSystemSays();
 };
 
 // As phones with a notch have it, upright and turned; the figures are from memory of common phones.
@@ -134,6 +135,20 @@ void SurroundingsTest::theScreenIsTheKeepersOwnWhileAway() {
     phone.around.state->putAway();
     phone.around.state->takeOut();
     QVERIFY(!phone.device.brightness->isRaised());
+}
+
+void SurroundingsTest::lettersAreAsLargeAsTheSystemSays() {
+    Phone phone({360, 740});
+    const touch::Look& look = phone.program->look();
+    QCOMPARE(look.fontScale(), 1.0);
+    phone.around.text->set(1.5);
+    QCOMPARE(look.fontScale(), 1.5);
+    phone.program->services().settings.setTextPercent(125); // larger still in this program alone
+    QCOMPARE(look.fontScale(), 1.875);
+    phone.around.text->set(3.0);
+    QCOMPARE(look.fontScale(), 2.0); // what the pages hold
+    phone.around.text->set(0.5);
+    QCOMPARE(look.fontScale(), 1.0);
 }
 
 void SurroundingsTest::pagesLiveThroughShortMemory() {

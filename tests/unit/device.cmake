@@ -3,6 +3,7 @@
 halfcup_test(device_clock SOURCES device_clock.cpp LIBRARIES Halfcup::device LABELS unit)
 halfcup_test(device_bus SOURCES device_bus.cpp LIBRARIES Halfcup::device Qt6::DBus LABELS unit)
 halfcup_test(device_brightness SOURCES device_brightness.cpp LIBRARIES Halfcup::device Qt6::DBus LABELS unit)
+halfcup_test(device_text_scale SOURCES device_text_scale.cpp LIBRARIES Halfcup::device Qt6::DBus LABELS unit)
 halfcup_test(device_tones SOURCES device_tones.cpp LIBRARIES Halfcup::device LABELS unit)
 halfcup_test(device_keys SOURCES device_keys.cpp LIBRARIES Halfcup::device LABELS unit)
 halfcup_test(device_folders SOURCES device_folders.cpp LIBRARIES Halfcup::device LABELS unit)

@@ -68,6 +68,7 @@ public:
         }
         return true;
     }
+    [[nodiscard]] QDBusConnection& bus() const { return m_bus->connection(); }
     QList<QDBusMessage> calls;
     bool isRegistered = false;
 

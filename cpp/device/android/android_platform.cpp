@@ -4,6 +4,7 @@
 #include "device/android/activity_insets.h"
 #include "device/android/activity_volume_keys.h"
 #include "device/android/android_file_handover.h"
+#include "device/android/configuration_text_scale.h"
 #include "device/android/java.h"
 #include "device/android/motor_vibration.h"
 #include "device/android/window_keep_awake.h"
@@ -83,7 +84,8 @@ Surroundings makeSurroundings() {
     auto state = std::make_unique<QtAppState>();
     QObject::connect(calls.get(), &CallsFromJava::memoryIsShort, state.get(), &QtAppState::tellMemoryIsShort);
     QJniObject::callStaticMethod<void>(java::kMemory, "listen", "()V");
-    return {std::make_unique<ActivityInsets>(calls), std::move(state)};
+    return {std::make_unique<ActivityInsets>(calls), std::move(state),
+            std::make_unique<ConfigurationTextScale>()};
 }
 
 } // namespace halfcup::device

@@ -48,15 +48,33 @@ private:
     bool m_inFront = true;
 };
 
+/// Letters as large as a test wants them.
+class FakeTextScale final : public TextScale {
+    Q_OBJECT
+public:
+    using TextScale::TextScale;
+    [[nodiscard]] double now() const override { return m_scale; }
+    void set(double scale) {
+        if (std::exchange(m_scale, scale) != scale)
+            Q_EMIT changed();
+    }
+
+private:
+    double m_scale = 1.0;
+};
+
 /// Surroundings made of fakes, with a view of each that stays good wherever they are moved.
 struct FakeSurroundings {
     FakeSurroundings()
         : insets(new FakeWindowInsets)
         , state(new FakeAppState)
-        , surroundings{std::unique_ptr<WindowInsets>(insets), std::unique_ptr<AppState>(state)} {}
+        , text(new FakeTextScale)
+        , surroundings{std::unique_ptr<WindowInsets>(insets), std::unique_ptr<AppState>(state),
+                       std::unique_ptr<TextScale>(text)} {}
 
     FakeWindowInsets* insets;
     FakeAppState* state;
+    FakeTextScale* text;
     Surroundings surroundings;
 };
 

@@ -7,6 +7,7 @@
 #include "device/any/standard_folders.h"
 #include "device/any/system_brightness.h"
 #include "device/any/system_random.h"
+#include "device/ios/content_size_text_scale.h"
 #include "device/ios/continuous_clock.h"
 #include "device/ios/feedback_generator_vibration.h"
 #include "device/ios/idle_timer_keep_awake.h"
@@ -39,7 +40,7 @@ Platform makePlatform() {
 Surroundings makeSurroundings() {
     auto state = std::make_unique<QtAppState>();
     new MemoryWarnings(state.get()); // the state's child
-    return {std::make_unique<SafeAreaInsets>(), std::move(state)};
+    return {std::make_unique<SafeAreaInsets>(), std::move(state), std::make_unique<ContentSizeTextScale>()};
 }
 
 } // namespace halfcup::device

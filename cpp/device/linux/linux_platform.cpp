@@ -12,6 +12,7 @@
 #include "device/linux/feedback_vibration.h"
 #include "device/linux/logind_brightness.h"
 #include "device/linux/portal_file_handover.h"
+#include "device/linux/portal_text_scale.h"
 #include "device/linux/screen_saver_keep_awake.h"
 #include "device/linux/session_bus.h"
 #include "device/platform.h"
@@ -38,7 +39,8 @@ Platform makePlatform() {
 }
 
 Surroundings makeSurroundings() {
-    return {std::make_unique<NoInsets>(), std::make_unique<QtAppState>()};
+    return {std::make_unique<NoInsets>(), std::make_unique<QtAppState>(),
+            std::make_unique<PortalTextScale>(SessionBus::open())};
 }
 
 } // namespace halfcup::device
