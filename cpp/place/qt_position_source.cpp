@@ -128,10 +128,7 @@ public:
             return tell(Problem::NoFixYet,
                         tr("This device has not found its place yet. It needs a clear view of the sky."));
         case QGeoPositionInfoSource::AccessError:
-            return lose(
-                Problem::Denied,
-                tr("This device does not tell the program where it is: the position service is missing, "
-                   "or it is not allowed."));
+            return lose(Problem::Denied, deniedSentence());
         case QGeoPositionInfoSource::ClosedError:
             return lose(Problem::Closed, tr("The position service has ended. It is tried again."));
         default:
@@ -235,6 +232,11 @@ public:
 QtPositionSource::QtPositionSource(const QString& setting, QObject* parent)
     : PositionSource(parent)
     , d(std::make_unique<Private>(this, setting)) {}
+
+QString QtPositionSource::deniedSentence() {
+    return tr("This device does not tell the program where it is: the position service is missing, "
+              "or it is not allowed.");
+}
 
 QtPositionSource::~QtPositionSource() {
     d->running = false;

@@ -4,6 +4,8 @@
 
 #include "handbook/built_in.h"
 #include "place/qt_position_source.h"
+#include "place/source_setting.h"
+#include "touch/asking_source.h"
 #include "touch/languages.h"
 #include "touch/surroundings.h"
 #include "touch/words.h"
@@ -56,7 +58,11 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     auto makeSource = options.makeSource;
     if (!makeSource)
         makeSource = [](const QString& setting) -> std::unique_ptr<place::PositionSource> {
-            return std::make_unique<place::QtPositionSource>(setting);
+            auto source = std::make_unique<place::QtPositionSource>(setting);
+            // A receiver of the keeper's own, on a line or the network, is not the phone's to guard.
+            if (place::readSourceSetting(setting).kind != place::SourceSetting::Kind::PlatformDefault)
+                return source;
+            return std::make_unique<AskingSource>(std::move(source), device::makePositionPermission());
         };
     m_position = std::make_unique<PositionStamper>(*platform.clock, std::move(makeSource));
     m_position->useSource(options.positionSource.value_or(m_settings->positionSource()));

@@ -3,7 +3,8 @@
 # SPDX-License-Identifier: Apache-2.0
 """Checks of the house itself, not of the program: check.py CHECK [ROOT].
 
-Prints one line a complaint, as file:line: sentence. Exit code 0 without a complaint, 1 with some, 2 for a wrong call.
+Prints one line a complaint, as file:line: sentence. Exit code 0 without a complaint, 1 with some, 2 for a wrong call,
+77 where it cannot be made.
 A check that found nothing to look at has a complaint too: silence must not be taken for order.
 """
 
@@ -38,6 +39,9 @@ def main(arguments):
         return 2
     here = tree.Tree(arguments[1] if len(arguments) == 2 else pathlib.Path(__file__).parents[2])
     CHECKS[arguments[0]](here)
+    if here.skipped:
+        print(f"{arguments[0]}: skipped. {here.skipped}")
+        return 77
     if here.looked_at == 0:
         here.complain(str(here.root), 0, "there was nothing to look at.")
     for complaint in here.complaints:

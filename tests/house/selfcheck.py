@@ -144,15 +144,21 @@ def main(arguments):
         return 2
     settings = {n: (HERE.parents[1] / n).read_text(encoding="utf-8") for n in (".clang-format", ".codespellrc")}
     wrong = try_qmllint(arguments[1]) if arguments else 0
+    skipped = [] # checks that cannot be made here
     for check in sorted({case[0] for case in BAD}):
         with tempfile.TemporaryDirectory() as folder:
             root = pathlib.Path(folder)
             lay(root, GOOD | settings)
             code, said = run(check, root)
-            if code != 0:
+            if code == 77:
+                skipped.append(check)
+                print(said.strip())
+            elif code != 0:
                 wrong += 1
                 print(f"{check}: the good tree should pass, but:\n{said}")
     for check, name, added, expected in BAD:
+        if check in skipped:
+            continue
         with tempfile.TemporaryDirectory() as folder:
             root = pathlib.Path(folder)
             lay(root, GOOD | settings)

@@ -32,3 +32,6 @@ halfcup_script_test(platform_android_jni
     COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/platform_android_jni.py ${CMAKE_SOURCE_DIR}
         ${CMAKE_CXX_COMPILER} ${qt_headers}
     LABELS unit TIMEOUT 300)
+halfcup_script_test(platform_roots
+    COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/platform_roots.py ${CMAKE_SOURCE_DIR} ${CMAKE_COMMAND}
+    LABELS unit TIMEOUT 300)
