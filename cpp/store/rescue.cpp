@@ -13,6 +13,7 @@
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include <algorithm>
+#include <filesystem>
 
 namespace halfcup::store {
 
@@ -284,10 +285,23 @@ Rescued rescue(const std::string& databasePath, const StoreHost& host, const Sta
     }
 }
 
+bool wasNotClosed(const std::string& databasePath) {
+    std::error_code error;
+    const auto bytes = std::filesystem::file_size(databasePath + "-wal", error);
+    return !error && bytes > 0 && std::filesystem::file_size(databasePath, error) > 0 && !error;
+}
+
 std::string damageIn(const std::string& databasePath) {
     try {
         return guarded([&]() -> std::string {
-            const auto database = openForReading(databasePath, formOf(databasePath));
+            // With a log the length says nothing: a checkpoint that was cut short writes the new length
+            // first.
+            FileForm form;
+            if (wasNotClosed(databasePath))
+                form.keepsLog = true;
+            else
+                form = formOf(databasePath);
+            const auto database = openForReading(databasePath, form);
             SQLite::Statement check(*database, "PRAGMA quick_check(1)");
             check.executeStep();
             std::string verdict = check.getColumn(0).getString();

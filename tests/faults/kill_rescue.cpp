@@ -102,6 +102,30 @@ private slots:
         QVERIFY(old > 50 && rescued > 2);
     }
 
+    /// The length in the header is then ahead of the file; all that is missing is in the log.
+    void aCheckpointCutShortIsNoDamage() {
+        const QString whole = m_folder.filePath("whole.db");
+        QByteArray file;
+        addPlace(*std::make_unique<Store>(whole.toStdString(), m_host.asked()));
+        {
+            Store store(whole.toStdString(), m_host.asked());
+            for (int i = 1; i < 8; ++i) // less than what SQLite takes into the file by itself
+                addPlace(store, std::string(3000, 'n') + std::to_string(i));
+            file = bytesOf(whole);
+            startOver();
+            QVERIFY(putBytes(m_path + "-wal", bytesOf(whole + "-wal")));
+        }
+        const QByteArray settled = bytesOf(whole);
+        QVERIFY(settled.size() > file.size());
+        file.replace(0, 4096, settled.left(4096)); // its first page alone was written
+        QVERIFY(putBytes(m_path, file));
+        QVERIFY(store::wasNotClosed(m_path.toStdString()));
+        QCOMPARE(store::damageIn(m_path.toStdString()), std::string());
+        QCOMPARE(std::make_unique<Store>(m_path.toStdString(), m_host.asked())->yards().size(),
+                 std::size_t{8});
+        QVERIFY(!store::wasNotClosed(m_path.toStdString()));
+    }
+
     /// What two programs do that start at once: the second must not take the log of the first for the old
     /// one.
     void onlyOneEndsIt() {
