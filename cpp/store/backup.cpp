@@ -5,6 +5,7 @@
 #include "store/backup_file.h"
 #include "store/checked_copy.h"
 #include "store/content_hash.h"
+#include "store/database_files.h"
 #include "store/durable_file.h"
 #include "store/migration.h"
 #include "store/open_database.h"
@@ -202,10 +203,10 @@ BackupContents makeBackup(const std::string& databasePath, const std::string& pl
             return contents;
         });
     } catch (const BackupError& error) {
-        removeQuietly(beside);
+        removeDatabase(beside);
         throw StoreError(StoreError::Kind::CopyFailed, error.what());
     } catch (const StoreError&) {
-        removeQuietly(beside);
+        removeDatabase(beside);
         throw;
     }
 }

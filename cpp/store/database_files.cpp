@@ -9,7 +9,6 @@
 #include <cstdio>
 #include <fcntl.h>
 #include <filesystem>
-#include <fstream>
 #include <unistd.h>
 
 namespace halfcup::store {
@@ -21,27 +20,28 @@ namespace {
 constexpr off_t firstLockByte = 0x40000000; // pending; then reserved, then those that readers share
 constexpr off_t lockBytes = 512;
 
-void copyOne(const std::string& path, const std::string& into) {
-    makeEmptyPrivate(into);
-    std::ifstream from(path, std::ios::binary);
-    std::ofstream to(into, std::ios::binary);
-    if (!from || !to)
-        throw StoreError(StoreError::Kind::NotAllowed, path + " cannot be copied");
-    if (from.peek() != std::ifstream::traits_type::eof()) // an empty file has nothing to hand over
-        to << from.rdbuf();
-    to.close();
-    if (!to || from.bad())
-        throw StoreError(from.bad() ? StoreError::Kind::Failed : StoreError::Kind::DiskFull,
-                         path + " could not be copied to its end");
-    syncFile(into);
+void removeLogs(const std::string& path) noexcept {
+    for (const char* ending : besideDatabase)
+        removeQuietly(path + ending);
+}
+
+void copyLogs(const std::string& path, const std::string& aside) {
+    try {
+        std::error_code error;
+        for (const char* ending : {"-wal", "-journal"}) // the log's index is made anew from it
+            if (fs::exists(path + ending, error))
+                copyFile(path + ending, aside + ending);
+    } catch (const StoreError&) {
+        removeLogs(aside);
+        throw;
+    }
 }
 
 } // namespace
 
 void removeDatabase(const std::string& path) noexcept {
     removeQuietly(path);
-    for (const char* ending : besideDatabase)
-        removeQuietly(path + ending);
+    removeLogs(path);
 }
 
 std::string timeInName(std::int64_t utcMs) {
@@ -63,20 +63,20 @@ std::string freeName(const std::string& wanted) {
 }
 
 void moveDatabase(const std::string& path, const std::string& aside) {
-    moveIntoPlace(path, aside);
-    std::error_code error;
-    for (const char* ending : besideDatabase)
-        if (fs::exists(path + ending, error))
-            moveIntoPlace(path + ending, aside + ending);
+    copyLogs(path, aside); // first: a log without its database is removed by whoever makes a new one
+    try {
+        moveIntoPlace(path, aside);
+    } catch (const StoreError&) {
+        removeLogs(aside);
+        throw;
+    }
+    removeLogs(path);
 }
 
 void copyAsItIs(const std::string& path, const std::string& aside) {
     try {
-        copyOne(path, aside);
-        std::error_code error;
-        for (const char* ending : {"-wal", "-journal"}) // the log's index is made anew from it
-            if (fs::exists(path + ending, error))
-                copyOne(path + ending, aside + ending);
+        copyFile(path, aside);
+        copyLogs(path, aside);
     } catch (const StoreError&) {
         removeDatabase(aside);
         throw;

@@ -4,6 +4,7 @@
 
 #include "store/store_error.h"
 
+#include <array>
 #include <cerrno>
 #include <cstdio>
 #include <fcntl.h>
@@ -59,6 +60,23 @@ public:
         if (::fchmod(m_file, ownerOnly) != 0)
             throw troubleWith(m_path);
     }
+    void copyTo(const OpenFile& other) const {
+        std::array<char, 65536> block{};
+        while (true) {
+            const ssize_t got = ::read(m_file, block.data(), block.size());
+            if (got < 0)
+                throw troubleWith(m_path);
+            if (got == 0)
+                return;
+            for (ssize_t at = 0; at < got;) {
+                const ssize_t written =
+                    ::write(other.m_file, block.data() + at, static_cast<std::size_t>(got - at));
+                if (written < 0)
+                    throw troubleWith(other.m_path);
+                at += written;
+            }
+        }
+    }
     void sync() const {
         if (::fsync(m_file) != 0)
             throw troubleWith(m_path);
@@ -86,6 +104,18 @@ void makeEmptyPrivate(const std::string& path) {
     OpenFile(path, O_WRONLY | O_CREAT | O_TRUNC).makePrivate();
 }
 
+void makePrivateWhereMissing(const std::string& path) {
+    OpenFile(path, O_WRONLY | O_CREAT).makePrivate();
+}
+
+void copyFile(const std::string& path, const std::string& into) {
+    const OpenFile from(path, O_RDONLY);
+    const OpenFile to(into, O_WRONLY | O_CREAT | O_TRUNC);
+    to.makePrivate();
+    from.copyTo(to);
+    to.sync();
+}
+
 void syncFile(const std::string& path) {
     OpenFile(path, O_RDONLY).sync();
 }
@@ -94,6 +124,11 @@ void moveIntoPlace(const std::string& path, const std::string& place) {
     if (std::rename(path.c_str(), place.c_str()) != 0)
         throw troubleWith(place);
     syncFolderOf(place);
+}
+
+void removeSurely(const std::string& path) {
+    if (::unlink(path.c_str()) != 0 && errno != ENOENT)
+        throw troubleWith(path);
 }
 
 void removeQuietly(const std::string& path) noexcept {

@@ -2,13 +2,16 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "store/open_database.h"
 
+#include "store/durable_file.h"
+#include "store/next_database.h"
 #include "store/sqlite_errors.h"
 
 #include <SQLiteCpp/Statement.h>
 
 #include <filesystem>
-#include <fstream>
+#include <sqlite3.h>
 #include <system_error>
+#include <unistd.h>
 
 namespace halfcup::store {
 
@@ -27,11 +30,7 @@ void makePrivate(const std::string& path) {
         throw StoreError(StoreError::Kind::FolderMissing, "no folder for " + path);
     if (fs::exists(path, error))
         return;
-    std::ofstream file(path, std::ios::app);
-    if (!file)
-        throw StoreError(StoreError::Kind::NotAllowed, "cannot create " + path);
-    file.close();
-    fs::permissions(path, fs::perms::owner_read | fs::perms::owner_write, error);
+    makePrivateWhereMissing(path);
 }
 
 void checkOurs(SQLite::Database& database) {
@@ -42,9 +41,30 @@ void checkOurs(SQLite::Database& database) {
         throw StoreError(StoreError::Kind::NotOurs, "application id " + std::to_string(id));
 }
 
+constexpr const char* onlyForReading = " could only be opened for reading";
+
+/// SQLite opens for reading what it cannot open for writing, whatever the reason, also the log alone: every
+/// later save would be refused until the app is started anew. A file that is read-only may be read.
+void checkWritable(SQLite::Database& database) {
+    const std::string path = database.getFilename();
+    if (sqlite3_db_readonly(database.getHandle(), "main") == 1) {
+        if (::access(path.c_str(), W_OK) == 0)
+            throw StoreError(StoreError::Kind::Failed, path + onlyForReading);
+        return;
+    }
+    database.setBusyTimeout(0);
+    const int code = database.tryExec("BEGIN IMMEDIATE") & 0xFF;
+    database.setBusyTimeout(busyTimeoutMs);
+    if (code == SQLITE_OK)
+        database.exec("ROLLBACK");
+    if (code == SQLITE_READONLY)
+        throw StoreError(StoreError::Kind::Failed, "the log of " + path + onlyForReading);
+}
+
 } // namespace
 
 std::unique_ptr<SQLite::Database> openDatabase(const std::string& path) {
+    endReplacement(path);
     makePrivate(path);
     return guarded([&] {
         std::unique_ptr<SQLite::Database> database;
@@ -67,6 +87,7 @@ void claim(SQLite::Database& database) {
         if (database.execAndGet("PRAGMA application_id").getInt() != applicationId)
             database.exec("PRAGMA application_id = " + std::to_string(applicationId));
         database.exec("PRAGMA journal_mode = WAL");
+        checkWritable(database);
     });
 }
 

@@ -7,11 +7,13 @@
 #include "store/database_files.h"
 #include "store/durable_file.h"
 #include "store/found_records.h"
+#include "store/next_database.h"
 #include "store/sqlite_errors.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
 #include <algorithm>
+#include <filesystem>
 
 namespace halfcup::store {
 
@@ -27,22 +29,6 @@ constexpr const char* deviceSetting = "device_id";
 bool isNothing(const Value& value) {
     return std::holds_alternative<std::monostate>(value);
 }
-
-/// The database that is being made, which goes unless it took its place.
-class Next {
-public:
-    explicit Next(std::string path)
-        : m_path(std::move(path)) {
-        removeDatabase(m_path); // left over from a try that was cut short
-    }
-    ~Next() { removeDatabase(m_path); }
-    Next(const Next&) = delete;
-    Next& operator=(const Next&) = delete;
-    [[nodiscard]] const std::string& path() const { return m_path; }
-
-private:
-    std::string m_path;
-};
 
 FoundRecords::Columns columnsIn(SQLite::Database& database) {
     FoundRecords::Columns columns;
@@ -275,7 +261,8 @@ Rescued rescue(const std::string& databasePath, const StoreHost& host, const Sta
     try {
         return guarded([&] {
             Rescued rescued;
-            const Next next(databasePath + ".rescuing");
+            endReplacement(databasePath);
+            const NextDatabase next(databasePath + ".rescuing");
             makeReady(databasePath, next.path(), host, names, rescued);
             rescued.waiting = waitingIn(next.path());
             rescued.contents = lookInto(next.path());
@@ -284,10 +271,13 @@ Rescued rescue(const std::string& databasePath, const StoreHost& host, const Sta
             const std::string aside = freeName(damagedPrefix(databasePath) + timeInName(host.utcNowMs()));
             copyAsItIs(databasePath, aside);
             rescued.keptAside = aside;
-            // A log of the old database must never lie beside the new one: SQLite would take it for its own.
-            for (const char* ending : besideDatabase)
-                removeQuietly(databasePath + ending);
-            moveIntoPlace(next.path(), databasePath);
+            try {
+                replaceDatabase(next.path(), databasePath);
+            } catch (const StoreError&) {
+                if (!isBeingReplaced(databasePath))
+                    removeDatabase(aside);
+                throw;
+            }
             return rescued;
         });
     } catch (const BackupError& error) { // what was made does not pass its check
@@ -295,10 +285,23 @@ Rescued rescue(const std::string& databasePath, const StoreHost& host, const Sta
     }
 }
 
+bool wasNotClosed(const std::string& databasePath) {
+    std::error_code error;
+    const auto bytes = std::filesystem::file_size(databasePath + "-wal", error);
+    return !error && bytes > 0 && std::filesystem::file_size(databasePath, error) > 0 && !error;
+}
+
 std::string damageIn(const std::string& databasePath) {
     try {
         return guarded([&]() -> std::string {
-            const auto database = openForReading(databasePath, formOf(databasePath));
+            // With a log the length says nothing: a checkpoint that was cut short writes the new length
+            // first.
+            FileForm form;
+            if (wasNotClosed(databasePath))
+                form.keepsLog = true;
+            else
+                form = formOf(databasePath);
+            const auto database = openForReading(databasePath, form);
             SQLite::Statement check(*database, "PRAGMA quick_check(1)");
             check.executeStep();
             std::string verdict = check.getColumn(0).getString();

@@ -36,11 +36,12 @@ struct Rescued {
 ///    another phone to all others, as after a restore (restore.h says why), so that nothing which only they
 ///    still know is taken for known here.
 /// 3. The new database is checked as a backup is.
-/// 4. The damaged file is moved to "<name>.damaged-<UTC yyyymmdd-hhmmss>", its log with it, and the new one
-///    takes its place.
+/// 4. The damaged file is copied to "<name>.damaged-<UTC yyyymmdd-hhmmss>", its log with it, and the new one
+///    takes its place, once and for all even where that is cut short (next_database.h).
 ///
 /// Throws StoreError: NotOurs where nothing of ours can be read in it, Busy where a program has it open,
-/// DiskFull, NotAllowed, FolderMissing, Failed. Then nothing has changed.
+/// DiskFull, NotAllowed, FolderMissing, Failed. Then nothing has changed, or the next opening brings the new
+/// one to its place.
 Rescued rescue(const std::string& databasePath, const StoreHost& host, const StandInNames& names);
 
 /// Moves a database that cannot be used to "<name>.damaged-<time>", its log with it, and returns that name.
@@ -49,6 +50,10 @@ std::string moveDamagedAside(const std::string& databasePath, std::int64_t utcNo
 
 /// What lies before the time in that name.
 [[nodiscard]] std::string damagedPrefix(const std::string& databasePath);
+
+/// Whether the last program that had the database open was killed, or still has it: its log is there. The
+/// last one to close it takes the log into the file.
+[[nodiscard]] bool wasNotClosed(const std::string& databasePath);
 
 /// What is wrong with the form of the database (SQLite's quick check: all pages are read, nothing is
 /// written); empty where nothing is, where there is no database yet, or where the file is none of ours.

@@ -7,11 +7,13 @@
 #include "store/content_hash.h"
 #include "store/database_files.h"
 #include "store/durable_file.h"
+#include "store/next_database.h"
 #include "store/open_database.h"
 #include "store/sqlite_errors.h"
 
 #include <SQLiteCpp/SQLiteCpp.h>
 
+#include <algorithm>
 #include <filesystem>
 
 namespace halfcup::store {
@@ -21,27 +23,6 @@ namespace fs = std::filesystem;
 namespace {
 
 using Settings = std::vector<std::pair<std::string, records::Value>>;
-
-/// The copy that is being made ready, which goes with everything beside it unless it took its place.
-class Next {
-public:
-    explicit Next(std::string path)
-        : m_path(std::move(path)) {
-        remove(); // left over from a try that was cut short
-    }
-    ~Next() { remove(); }
-    Next(const Next&) = delete;
-    Next& operator=(const Next&) = delete;
-    [[nodiscard]] const std::string& path() const { return m_path; }
-
-private:
-    void remove() {
-        removeDatabase(m_path);
-        for (const Migration& step : allMigrations()) // the backup itself is the copy before the step
-            removeDatabase(copyNameBefore(m_path, step.version));
-    }
-    std::string m_path;
-};
 
 Settings settingsIn(SQLite::Database& database, const std::vector<std::string>& names) {
     Settings settings;
@@ -154,19 +135,37 @@ public:
         return found;
     }
 
-    /// Where it is kept; empty where there was none. Nothing of it lies beside the path afterwards.
+    /// Where a copy of it is kept; empty where there was none.
     std::string keepAside(const std::string& aside) {
         if (!m_isThere)
             return {};
+        m_aside = aside;
         if (m_database)
             tryTo([&] { copyChecked(*m_database, aside); });
         if (m_database) { // still: it is sound
             settle(*m_database);
             m_database.reset();
         } else {
-            moveDatabase(m_path, aside); // nothing is thrown away
+            copyAsItIs(m_path, aside); // nothing is thrown away
         }
         return aside;
+    }
+
+    /// A log that nobody could take into it, or a journal that could not be removed, must not outlive it.
+    void giveWayTo(const std::string& next) const {
+        std::error_code error;
+        const bool isAlone = std::ranges::none_of(
+            besideDatabase, [&](const char* ending) { return fs::exists(m_path + ending, error); });
+        if (isAlone)
+            moveIntoPlace(next, m_path);
+        else
+            replaceDatabase(next, m_path);
+    }
+
+    /// A copy of what is still in its place helps nobody and fills the disk.
+    void stay() const noexcept {
+        if (!m_aside.empty())
+            removeDatabase(m_aside);
     }
 
 private:
@@ -181,6 +180,7 @@ private:
     }
 
     std::string m_path;
+    std::string m_aside; // once it is begun
     bool m_isThere = false;
     std::unique_ptr<SQLite::Database> m_database;
 };
@@ -200,14 +200,19 @@ Restored restoreBackup(const std::string& backupPath, const std::string& databas
     restored.contents = lookInto(backupPath);
     return guarded([&] {
         Present present(databasePath);
-        const Next next(databasePath + ".restoring");
+        const NextDatabase next(databasePath + ".restoring");
         std::vector<std::string> ours = settingsOfThisPhone;
         ours.insert(ours.end(), std::begin(settingsThatReachOut), std::end(settingsThatReachOut));
         makeReady(restored.contents, next.path(), host, present.settings(ours));
         syncFile(next.path());
         const std::string aside = freeName(keptAsidePrefix(databasePath) + timeInName(host.utcNowMs()));
-        restored.keptAside = present.keepAside(aside);
-        moveIntoPlace(next.path(), databasePath);
+        try {
+            restored.keptAside = present.keepAside(aside);
+            present.giveWayTo(next.path());
+        } catch (...) { // of the store or of SQLite
+            present.stay();
+            throw;
+        }
         return restored;
     });
 }
