@@ -3,6 +3,7 @@
 #include "exchange/wash_table.h"
 
 #include "mites/scoop.h"
+#include "records/clean_text.h"
 #include "records/count.h"
 #include "records/method.h"
 #include "records/typed_input.h"
@@ -87,12 +88,13 @@ private:
     TableSentence m_question;
 };
 
-/// In a table of our own, texts are defused with an apostrophe in front : it goes again.
+/// In a table of our own, texts are defused with an apostrophe in front: it goes again. What a record does
+/// not keep goes here already: two names that differ in that alone would be two yards of one name.
 std::string RowReader::text(F field) const {
     std::string_view text = cell(field);
     if (m_own && isDefused(text))
         text.remove_prefix(1);
-    return std::string(text);
+    return records::cleanText(text);
 }
 
 /// The first question is asked; a keeper who looks at the row sees the rest.
@@ -170,7 +172,7 @@ void RowReader::readMoment(TableWash& wash) const {
 
 void RowReader::readPlace(TableWash& wash) const {
     using Problem = records::InputProblem;
-    wash.yard = m_rules.match.has(F::Yard) ? text(F::Yard) : m_rules.yardForAll;
+    wash.yard = m_rules.match.has(F::Yard) ? text(F::Yard) : records::cleanText(m_rules.yardForAll);
     wash.colony = text(F::Colony);
     const auto yard = records::checkName(wash.yard), colony = records::checkName(wash.colony);
     if (yard)

@@ -206,6 +206,21 @@ private slots:
         QVERIFY(phone.take(table, true).samples.empty());
     }
 
+    void namesThatOnlyDifferInWhatIsNotKeptAreOne() {
+        Phone phone;
+        const TextTable table = readTable("day,yard,colony,bees,mites\n"
+                                          "2026-06-01,Mill,4,300,2\n"
+                                          "2026-06-02,Mi\x01\x01ll,4,300,3\n"
+                                          "2026-06-03,Mi\xE2\x80\xAEll,4\x02,300,5\n");
+        const auto kept = phone.take(table, false);
+        QCOMPARE(kept.yards.size(), std::size_t{1});
+        QCOMPARE(kept.colonies.size(), std::size_t{1});
+        QCOMPARE(kept.samples.size(), std::size_t{3});
+        const ImportPlan again = phone.plan(table);
+        QCOMPARE(again.count(Fate::New), std::size_t{0});
+        QCOMPARE(again.count(Fate::Refused), std::size_t{0});
+    }
+
     void aWashMadeHereIsNotTakenInAgain() {
         Phone phone;
         const auto place = storetest::addPlace(phone.store, "Mill");
