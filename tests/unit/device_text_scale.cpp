@@ -3,6 +3,7 @@
 #include "device/linux/portal_text_scale.h"
 #include "device_bus_services.h"
 
+#include <QDBusVariant>
 #include <QSignalSpy>
 #include <QStandardPaths>
 #include <QTest>

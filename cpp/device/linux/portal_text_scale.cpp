@@ -27,7 +27,7 @@ PortalTextScale::PortalTextScale(std::shared_ptr<SessionBus> bus, QObject* paren
     , m_service(m_bus, kService) {
     connect(&m_service, &BusService::isThereChanged, this, &PortalTextScale::ask);
     m_bus->connection().connect(kService, kPath, kInterface, QStringLiteral("SettingChanged"), this,
-                                SLOT(settingChanged(QString, QString, QDBusVariant)));
+                                SLOT(settingChanged(QDBusMessage)));
     ask();
 }
 
@@ -45,9 +45,10 @@ void PortalTextScale::ask() {
     });
 }
 
-void PortalTextScale::settingChanged(const QString& space, const QString& key, const QDBusVariant& value) {
-    if (space == kSpace && key == kKey)
-        take(value.variant());
+void PortalTextScale::settingChanged(const QDBusMessage& told) {
+    if (told.signature() == QLatin1String("ssv") && told.arguments().at(0).toString() == kSpace &&
+        told.arguments().at(1).toString() == kKey)
+        take(told.arguments().at(2));
 }
 
 void PortalTextScale::take(const QVariant& value) {

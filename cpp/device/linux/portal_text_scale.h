@@ -5,7 +5,7 @@
 #include "device/linux/session_bus.h"
 #include "device/text_scale.h"
 
-#include <QDBusVariant>
+#include <QDBusMessage>
 
 namespace halfcup::device {
 
@@ -19,7 +19,7 @@ public:
     [[nodiscard]] double now() const override { return m_scale; }
 
 private Q_SLOTS:
-    void settingChanged(const QString& space, const QString& key, const QDBusVariant& value);
+    void settingChanged(const QDBusMessage& told);
 
 private:
     void ask();
