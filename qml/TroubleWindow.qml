@@ -7,12 +7,11 @@ import QtQuick.Controls.Basic
 import Halfcup
 import Halfcup.Touch
 
-// Instead of the app where its records cannot be opened. Nothing can be done here but read.
+// Instead of the app where its records cannot be opened: what is wrong, and what can be done about it.
 ApplicationWindow {
     id: window
 
-    required property string sentence
-    required property string detail
+    required property RecoveryController recovery
 
     width: 360
     height: 740
@@ -20,21 +19,79 @@ ApplicationWindow {
     title: qsTr("Halfcup")
     color: Look.page
 
+    Connections {
+        target: window.recovery
+        function onCloseWanted() {
+            window.close();
+        }
+    }
+
     Sheet {
-        shown: true
-        title: qsTr("Halfcup cannot open its records")
-        sentence: window.sentence
-        actions: MainButton {
-            objectName: "close"
+        shown: window.recovery.question === ""
+        title: window.recovery.title
+        sentence: window.recovery.sentence
+        actions: [
+            SideButton {
+                objectName: "rescue"
+                width: parent.width
+                visible: window.recovery.canRescue
+                text: qsTr("Save what can be read")
+                onClicked: window.recovery.rescue()
+            },
+            MainButton {
+                objectName: "close"
+                width: parent.width
+                focus: true
+                text: window.recovery.done ? qsTr("Start Halfcup") : qsTr("Close Halfcup")
+                onClicked: window.recovery.start()
+            }
+        ]
+
+        ProblemText {
             width: parent.width
-            focus: true
-            text: qsTr("Close Halfcup")
-            onClicked: window.close()
+            text: window.recovery.problem
         }
 
         QuietText {
+            objectName: "detail"
             width: parent.width
-            text: window.detail
+            text: window.recovery.detail
+            wrapMode: Text.WrapAtWordBoundaryOrAnywhere
         }
+
+        HeadText {
+            width: parent.width
+            visible: window.recovery.backups.count > 0
+            text: qsTr("Or put a backup back")
+        }
+
+        ChoiceList {
+            width: parent.width
+            visible: window.recovery.backups.count > 0
+            pickable: false
+            rowName: "backup"
+            model: window.recovery.backups
+            onPicked: key => window.recovery.pick(key)
+        }
+    }
+
+    Sheet {
+        shown: window.recovery.question !== ""
+        title: qsTr("Put this one back?")
+        sentence: window.recovery.question
+        actions: [
+            SideButton {
+                objectName: "putItBack"
+                width: parent.width
+                text: qsTr("Put it back")
+                onClicked: window.recovery.putBack()
+            },
+            MainButton {
+                objectName: "leaveAll"
+                width: parent.width
+                text: qsTr("Leave all as it is")
+                onClicked: window.recovery.pick("")
+            }
+        ]
     }
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "store/checked_copy.h"
 
+#include "store/database_files.h"
 #include "store/durable_file.h"
 #include "store/sqlite_errors.h"
 
@@ -30,11 +31,11 @@ void copyAndCheck(SQLite::Database& database, const std::string& intoPath) {
 } // namespace
 
 void copyChecked(SQLite::Database& database, const std::string& intoPath) {
-    removeQuietly(intoPath);
+    removeDatabase(intoPath); // with its journal: SQLite would roll the copy back to what it was before
     try {
         guarded([&] { copyAndCheck(database, intoPath); });
     } catch (const StoreError& error) {
-        removeQuietly(intoPath); // half a copy helps nobody and fills the disk
+        removeDatabase(intoPath); // half a copy helps nobody and fills the disk
         if (error.kind() == StoreError::Kind::Failed)
             throw StoreError(StoreError::Kind::CopyFailed, error.what());
         throw;

@@ -74,6 +74,8 @@ void moveDatabase(const std::string& path, const std::string& aside) {
 }
 
 void copyAsItIs(const std::string& path, const std::string& aside) {
+    for (const char* ending : besideDatabase) // of a copy that failed: SQLite would take it for this one's
+        removeSurely(aside + ending);
     try {
         copyFile(path, aside);
         copyLogs(path, aside);

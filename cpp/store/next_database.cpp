@@ -5,6 +5,10 @@
 #include "store/database_files.h"
 #include "store/durable_file.h"
 #include "store/migration.h"
+#include "store/store_error.h"
+
+#include <SQLiteCpp/Column.h>
+#include <SQLiteCpp/Database.h>
 
 #include <fcntl.h>
 #include <filesystem>
@@ -61,6 +65,11 @@ void NextDatabase::remove() noexcept {
     removeDatabase(m_path);
     for (const Migration& step : allMigrations()) // what it is made from is the copy before the step
         removeDatabase(copyNameBefore(m_path, step.version));
+}
+
+void settle(SQLite::Database& database) {
+    if (database.execAndGet("PRAGMA journal_mode = DELETE").getString() != "delete")
+        throw StoreError(StoreError::Kind::Busy, "the log is in use");
 }
 
 void replaceDatabase(const std::string& nextPath, const std::string& path) {

@@ -4,6 +4,10 @@
 
 #include <string>
 
+namespace SQLite {
+class Database;
+}
+
 namespace halfcup::store {
 
 /// The name of a database that is being made ready beside another one. It goes with everything beside it, at
@@ -21,6 +25,11 @@ private:
     void remove() noexcept;
     std::string m_path;
 };
+
+/// Takes the log into the file, so that it can take another's place as one file, and nothing of a log is left
+/// beside it. Closing it does so too, but says nothing where the disk fails. Throws StoreError: Busy where
+/// another program reads it; SQLite::Exception.
+void settle(SQLite::Database& database);
 
 /// Lets a database that is ready take the place of one whose log must not outlive it: SQLite would take the
 /// log for the new one's. On the disk at `path` + ".next" it waits, and from then on it counts: opening

@@ -238,8 +238,7 @@ void makeReady(const std::string& from, const std::string& path, const StoreHost
 std::int64_t waitingIn(const std::string& path) {
     SQLite::Database database(path, SQLite::OPEN_READWRITE);
     const auto waiting = database.execAndGet("SELECT count(*) FROM waiting").getInt64();
-    // No log beside it: it takes its place as one file.
-    database.exec("PRAGMA journal_mode = DELETE");
+    settle(database);
     return waiting;
 }
 

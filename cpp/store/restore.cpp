@@ -96,18 +96,16 @@ void makeReady(const BackupContents& contents, const std::string& path, const St
             throw BackupError(BackupError::Kind::Damaged, "it changed while it was read");
         makeOwn(copy, contents, settings);
     }
-    Store store(path,
-                host); // brings it to the newest schema, still as the phone that made it: steps use its id
-    becomeAnother(store);
-    const std::string report = store.integrityReport();
-    if (report != "ok")
-        throw BackupError(BackupError::Kind::Damaged, report);
-}
-
-/// Takes the log into the file, so that no log of the old database lies beside the new one.
-void settle(SQLite::Database& database) {
-    if (database.execAndGet("PRAGMA journal_mode = DELETE").getString() != "delete")
-        throw StoreError(StoreError::Kind::Busy, "the log is in use");
+    {
+        // Brings it to the newest schema, still as the phone that made it: steps use its id.
+        Store store(path, host);
+        becomeAnother(store);
+        const std::string report = store.integrityReport();
+        if (report != "ok")
+            throw BackupError(BackupError::Kind::Damaged, report);
+    }
+    SQLite::Database made(path, SQLite::OPEN_READWRITE);
+    settle(made);
 }
 
 bool isUnreadable(const StoreError& error) {

@@ -6,7 +6,6 @@
 #include "touch/restoring.h"
 #include "touch/words.h"
 
-#include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
 #include <QLocale>
@@ -100,28 +99,7 @@ void BackupController::read() {
 }
 
 void BackupController::listBackups() {
-    QList<ChoiceListModel::Entry> entries;
-    const auto add = [&](const QFileInfo& file, const QString& note) {
-        const std::int64_t at = file.lastModified().toMSecsSinceEpoch();
-        ChoiceListModel::Entry entry;
-        entry.key = file.filePath();
-        entry.title = dayAndTime({at, m_services.device.clock->utcOffsetMinutes(at)});
-        entry.detail = tr("%1, %2", "file name, size").arg(file.fileName(), sizeText(file.size()));
-        entry.note = note;
-        entries.append(entry);
-    };
-    const device::Folder folder = m_services.device.folders->exports();
-    if (!folder.path.isEmpty())
-        for (const QFileInfo& file :
-             QDir(folder.path)
-                 .entryInfoList({QLatin1Char('*') + QLatin1String(store::backupEnding)}, QDir::Files,
-                                QDir::Time))
-            add(file, {});
-    const QFileInfo aside(QString::fromStdString(store::keptAsidePrefix(m_services.store.path())));
-    for (const QFileInfo& file :
-         aside.dir().entryInfoList({aside.fileName() + QLatin1Char('*')}, QDir::Files, QDir::Time))
-        add(file, tr("kept aside when a backup was put back"));
-    m_backups.setEntries(entries);
+    m_backups.setEntries(backupsOn(m_services.device, QString::fromStdString(m_services.store.path())));
 }
 
 QString BackupController::freeName(const QString& folder) const {

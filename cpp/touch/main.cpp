@@ -5,6 +5,7 @@
 #include "exchange/keep_demo.h"
 #include "touch/languages.h"
 #include "touch/program.h"
+#include "touch/recovery_controller.h"
 #include "touch/restoring.h"
 #include "touch/self_test.h"
 #include "touch/tour.h"
@@ -54,6 +55,17 @@ void prepareDemo(device::Platform& platform, ProgramOptions& options) {
     options.databasePath = QDir(platform.folders->data().path).filePath(QStringLiteral("demo.db"));
     for (const char* ending : {"", "-wal", "-shm"})
         QFile::remove(options.databasePath + QLatin1String(ending));
+}
+
+/// Where the records are, if nobody named a file.
+void nameDatabase(device::Platform& platform, ProgramOptions& options, bool isDemo) {
+    const device::Folder folder = platform.folders->data();
+    if (folder.path.isEmpty() && options.databasePath.isEmpty())
+        throw store::StoreError(store::StoreError::Kind::FolderMissing, "the system names no data folder");
+    if (isDemo)
+        prepareDemo(platform, options);
+    else if (options.databasePath.isEmpty())
+        options.databasePath = QDir(folder.path).filePath(QStringLiteral("halfcup.db"));
 }
 
 void loadDemo(Program& program) {
@@ -154,20 +166,15 @@ int main(int argc, char** argv) {
     }
     if (wantsSelfTest && !parser.isSet(database) && !parser.isSet(demo))
         return selfTest(platform, options);
-    const device::Folder folder = platform.folders->data();
     Look look(options.pixelsPerMm);
-    try {
-        if (folder.path.isEmpty() && options.databasePath.isEmpty())
-            throw store::StoreError(store::StoreError::Kind::FolderMissing,
-                                    "the system names no data folder");
-        if (parser.isSet(demo))
-            prepareDemo(platform, options);
-        else if (options.databasePath.isEmpty())
-            options.databasePath = QDir(folder.path).filePath(QStringLiteral("halfcup.db"));
-        QString news; // how a restore went
-        for (bool isFirst = true;; isFirst = false) {
+    QString news; // how a restore went
+    for (bool isFirst = true;; isFirst = false) {
+        try {
+            if (isFirst)
+                nameDatabase(platform, options, parser.isSet(demo));
             QString restoreFrom;
             {
+                refuseDamaged(options.databasePath);
                 Program program(platform, options);
                 if (isFirst && parser.isSet(demo))
                     loadDemo(program);
@@ -190,16 +197,19 @@ int main(int argc, char** argv) {
             }
             // The program is gone, and its hold on the database; another one opens what is there then.
             news = restoreFrom.isEmpty() ? QString() : putBack(restoreFrom, options.databasePath, platform);
+        } catch (const store::StoreError& error) {
+            RecoveryController recovery(platform, options.databasePath, error.kind(),
+                                        QString::fromUtf8(error.what()));
+            fail(recovery.sentence());
+            if (wantsSelfTest)
+                return 1;
+            const auto engine = showTrouble(look, recovery);
+            QGuiApplication::exec();
+            if (!recovery.wantsStart())
+                return 1;
+            news.clear();
+        } catch (const std::exception& error) {
+            return fail(QString::fromUtf8(error.what()));
         }
-    } catch (const store::StoreError& error) {
-        const QString sentence = words::trouble(error.kind(), options.databasePath);
-        fail(sentence);
-        if (wantsSelfTest)
-            return 1;
-        const auto engine = showTrouble(look, sentence, QString::fromUtf8(error.what()));
-        QGuiApplication::exec();
-        return 1;
-    } catch (const std::exception& error) {
-        return fail(QString::fromUtf8(error.what()));
     }
 }

@@ -7,6 +7,7 @@
 #include "place/source_setting.h"
 #include "touch/asking_source.h"
 #include "touch/languages.h"
+#include "touch/recovery_controller.h"
 #include "touch/surroundings.h"
 #include "touch/words.h"
 
@@ -140,13 +141,11 @@ bool Program::show() {
     return true;
 }
 
-std::unique_ptr<QQmlApplicationEngine> showTrouble(Look& look, const QString& sentence,
-                                                   const QString& detail) {
+std::unique_ptr<QQmlApplicationEngine> showTrouble(Look& look, RecoveryController& recovery) {
     Look::setInstance(&look);
     auto engine = std::make_unique<QQmlApplicationEngine>();
-    if (QQuickWindow* window =
-            load(*engine, QStringLiteral("TroubleWindow.qml"),
-                 {{QStringLiteral("sentence"), sentence}, {QStringLiteral("detail"), detail}})) {
+    if (QQuickWindow* window = load(*engine, QStringLiteral("TroubleWindow.qml"),
+                                    {{QStringLiteral("recovery"), QVariant::fromValue(&recovery)}})) {
         window->resize(360, 740);
         window->show();
     }

@@ -19,6 +19,7 @@ class QQuickWindow;
 
 namespace halfcup::touch {
 
+class RecoveryController;
 class Surroundings;
 
 /// What may differ from one run to the next.
@@ -82,9 +83,8 @@ private:
     bool m_wantsAgain = false;
 };
 
-/// A window with one sentence, for a database that cannot be opened. Lives until the engine goes.
-[[nodiscard]] std::unique_ptr<QQmlApplicationEngine> showTrouble(Look& look, const QString& sentence,
-                                                                 const QString& detail);
+/// The window that stands in for the app where its records cannot be opened. Lives until the engine goes.
+[[nodiscard]] std::unique_ptr<QQmlApplicationEngine> showTrouble(Look& look, RecoveryController& recovery);
 
 /// Style, fonts, the types the pages use, and a language (languages.h). Call once, before the first Program.
 void prepareQuick(const QString& language = {});

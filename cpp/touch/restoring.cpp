@@ -3,10 +3,14 @@
 #include "touch/restoring.h"
 
 #include "store/restore.h"
+#include "touch/backup_controller.h"
 #include "touch/settings.h"
 #include "touch/words.h"
 
 #include <QCoreApplication>
+#include <QDateTime>
+#include <QDir>
+#include <QLocale>
 
 namespace halfcup::touch {
 
@@ -61,13 +65,19 @@ QString backupTrouble(store::BackupError::Kind kind, const QString& path) {
     return Restoring::tr("%1 holds the records that are open now.").arg(name);
 }
 
-QString putBack(const QString& backupPath, const QString& databasePath, device::Platform& platform) {
+QString putBack(const QString& backupPath, const QString& databasePath, device::Platform& platform,
+                bool* done) {
+    if (done)
+        *done = false;
     const store::StoreHost host{[&platform] { return platform.clock->now().utcMs; },
                                 [&platform] { return platform.random->next(); }};
     QString why;
     try {
-        return whatWasDone(store::restoreBackup(backupPath.toStdString(), databasePath.toStdString(), host,
-                                                Settings::ofTheHand()));
+        const QString told = whatWasDone(store::restoreBackup(
+            backupPath.toStdString(), databasePath.toStdString(), host, Settings::ofTheHand()));
+        if (done)
+            *done = true;
+        return told;
     } catch (const store::BackupError& error) {
         why = backupTrouble(error.kind(), backupPath);
     } catch (const store::StoreError& error) {
@@ -79,6 +89,35 @@ QString putBack(const QString& backupPath, const QString& databasePath, device::
     }
     return Restoring::tr("The backup was not put back, and your records are as they were. %1", "why")
         .arg(why);
+}
+
+QList<ChoiceListModel::Entry> backupsOn(device::Platform& platform, const QString& databasePath) {
+    QList<ChoiceListModel::Entry> entries;
+    const auto add = [&](const QFileInfo& file, const QString& note) {
+        const std::int64_t at = file.lastModified().toMSecsSinceEpoch();
+        const records::Moment changed{at, platform.clock->utcOffsetMinutes(at)};
+        ChoiceListModel::Entry entry;
+        entry.key = file.filePath();
+        entry.title = BackupController::tr("%1, %2", "day, time of day")
+                          .arg(words::dayAndYear(records::localDate(changed)), words::timeOfDay(changed));
+        entry.detail =
+            BackupController::tr("%1, %2", "file name, size")
+                .arg(file.fileName(), QLocale().formattedDataSize(file.size(), 1, QLocale::DataSizeSIFormat));
+        entry.note = note;
+        entries.append(entry);
+    };
+    const device::Folder folder = platform.folders->exports();
+    if (!folder.path.isEmpty())
+        for (const QFileInfo& file :
+             QDir(folder.path)
+                 .entryInfoList({QLatin1Char('*') + QLatin1String(store::backupEnding)}, QDir::Files,
+                                QDir::Time))
+            add(file, {});
+    const QFileInfo aside(QString::fromStdString(store::keptAsidePrefix(databasePath.toStdString())));
+    for (const QFileInfo& file :
+         aside.dir().entryInfoList({aside.fileName() + QLatin1Char('*')}, QDir::Files, QDir::Time))
+        add(file, BackupController::tr("kept aside when a backup was put back"));
+    return entries;
 }
 
 } // namespace halfcup::touch
