@@ -72,6 +72,47 @@ int tryPages(Program& program) {
     return program.qmlWarnings().isEmpty() ? 0 : 1;
 }
 
+/// One program after another on the same records: putting a backup back, or another language, ends one and
+/// wants the next.
+class Runs {
+public:
+    Runs(device::Platform& platform, const ProgramOptions& options)
+        : m_platform(platform)
+        , m_options(options) {}
+
+    /// Puts the next one together; the one before must be gone. Throws store::StoreError.
+    Program& make() {
+        m_program = std::make_unique<Program>(m_platform, m_options);
+        if (!m_news.isEmpty())
+            m_program->services().messages.say(m_news);
+        return *m_program;
+    }
+
+    /// What can wait until the first picture is on the glass.
+    void prepareLater() {
+        QTimer::singleShot(0, &m_program->look(), [this] {
+            m_platform.tones->prepare();
+            m_platform.voice->prepare();
+        });
+    }
+
+    /// After a program has ended itself: whether another one is wanted. If so, the program is gone, and its
+    /// hold on the database; the next one opens what is there then.
+    bool wantsNext() {
+        const QString restoreFrom = m_program->restoreFrom();
+        const bool wanted = !restoreFrom.isEmpty() || m_program->wantsAgain();
+        m_program.reset();
+        m_news = restoreFrom.isEmpty() ? QString() : putBack(restoreFrom, m_options.databasePath, m_platform);
+        return wanted;
+    }
+
+private:
+    device::Platform& m_platform;
+    const ProgramOptions& m_options;
+    QString m_news; // how a restore went
+    std::unique_ptr<Program> m_program;
+};
+
 } // namespace
 
 int main(int argc, char** argv) {
@@ -164,32 +205,39 @@ int main(int argc, char** argv) {
             prepareDemo(platform, options);
         else if (options.databasePath.isEmpty())
             options.databasePath = QDir(folder.path).filePath(QStringLiteral("halfcup.db"));
-        QString news; // how a restore went
+        Runs runs(platform, options);
+#ifdef Q_OS_WASM
+        // exec() never comes back in a browser, so that the next program begins on the event loop of the
+        // first.
+        std::unique_ptr<QQmlApplicationEngine> trouble;
+        options.ended = [&] {
+            QTimer::singleShot(0, &application, [&] {
+                try {
+                    if (!runs.wantsNext())
+                        return;
+                    if (runs.make().show())
+                        runs.prepareLater();
+                } catch (const store::StoreError& error) {
+                    trouble = showTrouble(look, words::trouble(error.kind(), options.databasePath),
+                                          QString::fromUtf8(error.what()));
+                }
+            });
+        };
+#endif
         for (bool isFirst = true;; isFirst = false) {
-            QString restoreFrom;
-            {
-                Program program(platform, options);
-                if (isFirst && parser.isSet(demo))
-                    loadDemo(program);
-                if (!news.isEmpty())
-                    program.services().messages.say(news);
-                if (!program.show())
-                    return fail(QStringLiteral("The pages could not be loaded."));
-                if (wantsSelfTest)
-                    return tryPages(program);
-                if (isFirst)
-                    program.app().openFiles(parser.positionalArguments());
-                QTimer::singleShot(0, &program.look(), [&] {
-                    platform.tones->prepare();
-                    platform.voice->prepare();
-                });
-                const int code = QGuiApplication::exec();
-                restoreFrom = program.restoreFrom();
-                if (restoreFrom.isEmpty() && !program.wantsAgain())
-                    return code;
-            }
-            // The program is gone, and its hold on the database; another one opens what is there then.
-            news = restoreFrom.isEmpty() ? QString() : putBack(restoreFrom, options.databasePath, platform);
+            Program& program = runs.make();
+            if (isFirst && parser.isSet(demo))
+                loadDemo(program);
+            if (!program.show())
+                return fail(QStringLiteral("The pages could not be loaded."));
+            if (wantsSelfTest)
+                return tryPages(program);
+            if (isFirst)
+                program.app().openFiles(parser.positionalArguments());
+            runs.prepareLater();
+            const int code = QGuiApplication::exec();
+            if (!runs.wantsNext())
+                return code;
         }
     } catch (const store::StoreError& error) {
         const QString sentence = words::trouble(error.kind(), options.databasePath);

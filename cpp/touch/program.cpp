@@ -3,7 +3,7 @@
 #include "touch/program.h"
 
 #include "handbook/built_in.h"
-#include "place/qt_position_source.h"
+#include "place/position_source.h"
 #include "touch/languages.h"
 #include "touch/surroundings.h"
 #include "touch/words.h"
@@ -55,9 +55,7 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     m_handbook.sayIn([](const std::string& text) { return words::fromHandbook(text).toStdString(); });
     auto makeSource = options.makeSource;
     if (!makeSource)
-        makeSource = [](const QString& setting) -> std::unique_ptr<place::PositionSource> {
-            return std::make_unique<place::QtPositionSource>(setting);
-        };
+        makeSource = place::makePositionSource;
     m_position = std::make_unique<PositionStamper>(*platform.clock, std::move(makeSource));
     m_position->useSource(options.positionSource.value_or(m_settings->positionSource()));
     m_services.reset(new Services{*m_store, m_platform, *m_position, *m_settings, *m_messages, m_handbook});
@@ -76,11 +74,11 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     m_app = std::make_unique<App>(*m_services, *m_messages);
     QObject::connect(m_app.get(), &App::restoreWanted, m_app.get(), [this](const QString& backupPath) {
         m_restoreFrom = backupPath;
-        QCoreApplication::exit();
+        end();
     });
     QObject::connect(m_app->setup(), &SetupController::languageChosen, m_app.get(), [this] {
         m_wantsAgain = true;
-        QCoreApplication::exit();
+        end();
     });
     if (!options.surroundings)
         m_phone = device::makeSurroundings();
@@ -98,6 +96,13 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
 }
 
 Program::~Program() = default;
+
+void Program::end() {
+    if (m_options.ended)
+        m_options.ended();
+    else
+        QCoreApplication::exit();
+}
 
 bool Program::show() {
     QFont font = QGuiApplication::font();
