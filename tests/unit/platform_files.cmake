@@ -32,3 +32,6 @@ halfcup_script_test(platform_android_jni
     COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/platform_android_jni.py ${CMAKE_SOURCE_DIR}
         ${CMAKE_CXX_COMPILER} ${qt_headers}
     LABELS unit TIMEOUT 300)
+halfcup_script_test(platform_web
+    COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/platform_web.py ${CMAKE_SOURCE_DIR}
+    LABELS unit TIMEOUT 300)
