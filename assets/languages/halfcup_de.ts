@@ -8451,6 +8451,29 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     </message>
 </context>
 <context>
+    <name>halfcup::place::WebPositionSource</name>
+    <message>
+        <source>A browser cannot reach the receiver that is named in the setup.</source>
+        <translation>Ein Browser erreicht den Empfänger nicht, der in den Einstellungen genannt ist.</translation>
+    </message>
+    <message>
+        <source>Positions are switched off in the setup.</source>
+        <translation>Positionen sind unter „Optionen“ abgeschaltet.</translation>
+    </message>
+    <message>
+        <source>The browser does not tell this page where it is: allow it in the settings of the page.</source>
+        <translation>Der Browser sagt dieser Seite nicht, wo sie ist: Erlaube es in den Einstellungen der Seite.</translation>
+    </message>
+    <message>
+        <source>This device has not found its place yet. It needs a clear view of the sky.</source>
+        <translation>Dieses Gerät hat seinen Ort noch nicht gefunden. Es braucht freie Sicht zum Himmel.</translation>
+    </message>
+    <message>
+        <source>This device has nothing that tells positions.</source>
+        <translation>Dieses Gerät hat nichts, was Positionen angibt.</translation>
+    </message>
+</context>
+<context>
     <name>halfcup::touch::AnswerController</name>
     <message>
         <source>%1 mites per 100 bees</source>

@@ -8451,6 +8451,29 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     </message>
 </context>
 <context>
+    <name>halfcup::place::WebPositionSource</name>
+    <message>
+        <source>A browser cannot reach the receiver that is named in the setup.</source>
+        <translation>Un navegador no puede llegar al receptor que se nombra en los ajustes.</translation>
+    </message>
+    <message>
+        <source>Positions are switched off in the setup.</source>
+        <translation>Las posiciones están apagadas en los ajustes.</translation>
+    </message>
+    <message>
+        <source>The browser does not tell this page where it is: allow it in the settings of the page.</source>
+        <translation>El navegador no dice a esta página dónde está: permítelo en los ajustes de la página.</translation>
+    </message>
+    <message>
+        <source>This device has not found its place yet. It needs a clear view of the sky.</source>
+        <translation>Este dispositivo aún no ha hallado su lugar. Necesita cielo despejado a la vista.</translation>
+    </message>
+    <message>
+        <source>This device has nothing that tells positions.</source>
+        <translation>Este dispositivo no tiene nada que dé posiciones.</translation>
+    </message>
+</context>
+<context>
     <name>halfcup::touch::AnswerController</name>
     <message>
         <source>%1 mites per 100 bees</source>

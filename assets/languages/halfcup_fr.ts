@@ -8451,6 +8451,29 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     </message>
 </context>
 <context>
+    <name>halfcup::place::WebPositionSource</name>
+    <message>
+        <source>A browser cannot reach the receiver that is named in the setup.</source>
+        <translation>Un navigateur ne peut pas atteindre le récepteur nommé dans les réglages.</translation>
+    </message>
+    <message>
+        <source>Positions are switched off in the setup.</source>
+        <translation>Les positions sont désactivées dans les réglages.</translation>
+    </message>
+    <message>
+        <source>The browser does not tell this page where it is: allow it in the settings of the page.</source>
+        <translation>Le navigateur ne dit pas à cette page où elle se trouve : autorisez-le dans les réglages de la page.</translation>
+    </message>
+    <message>
+        <source>This device has not found its place yet. It needs a clear view of the sky.</source>
+        <translation>Cet appareil n’a pas encore trouvé sa position. Il lui faut un ciel dégagé.</translation>
+    </message>
+    <message>
+        <source>This device has nothing that tells positions.</source>
+        <translation>Cet appareil n’a rien qui donne une position.</translation>
+    </message>
+</context>
+<context>
     <name>halfcup::touch::AnswerController</name>
     <message>
         <source>%1 mites per 100 bees</source>

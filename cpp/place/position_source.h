@@ -8,6 +8,8 @@
 #include <QObject>
 #include <QString>
 
+#include <memory>
+
 // Where positions come from, as the rest of the program sees it. Thread: lives in the thread that made it;
 // its signals come from that thread's event loop and it never blocks it.
 
@@ -45,6 +47,9 @@ signals:
     void problem(halfcup::place::PositionSource::Problem kind, const QString& sentence);
     void runningChanged(bool running);
 };
+
+// The source that this build has for a setting: Qt Positioning's, or a browser's. Never null.
+[[nodiscard]] std::unique_ptr<PositionSource> makePositionSource(const QString& setting);
 
 } // namespace halfcup::place
 

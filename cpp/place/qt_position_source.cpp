@@ -229,6 +229,10 @@ public:
     std::unique_ptr<ByteFeed> feed;
 };
 
+std::unique_ptr<PositionSource> makePositionSource(const QString& setting) {
+    return std::make_unique<QtPositionSource>(setting);
+}
+
 QtPositionSource::QtPositionSource(const QString& setting, QObject* parent)
     : PositionSource(parent)
     , d(std::make_unique<Private>(this, setting)) {}

@@ -20,6 +20,8 @@
 #include <QTimer>
 
 #include <cstdio>
+#include <functional>
+#include <memory>
 
 using namespace halfcup;
 using namespace halfcup::touch;
@@ -83,6 +85,49 @@ int tryPages(Program& program) {
                         << Qt::endl;
     return program.qmlWarnings().isEmpty() ? 0 : 1;
 }
+
+/// One program after another on the same records: putting a backup back, or another language, ends one and
+/// wants the next.
+class Runs {
+public:
+    Runs(device::Platform& platform, const ProgramOptions& options)
+        : m_platform(platform)
+        , m_options(options) {}
+
+    /// Puts the next one together; the one before must be gone. Throws store::StoreError.
+    Program& make() {
+        m_program = std::make_unique<Program>(m_platform, m_options);
+        if (!m_news.isEmpty())
+            m_program->services().messages.say(m_news);
+        return *m_program;
+    }
+
+    /// What can wait until the first picture is on the glass.
+    void prepareLater() {
+        QTimer::singleShot(0, &m_program->look(), [this] {
+            m_platform.tones->prepare();
+            m_platform.voice->prepare();
+        });
+    }
+
+    /// After a program has ended itself: whether another one is wanted. If so, the program is gone, and its
+    /// hold on the database; the next one opens what is there then.
+    bool wantsNext() {
+        const QString restoreFrom = m_program->restoreFrom();
+        const bool wanted = !restoreFrom.isEmpty() || m_program->wantsAgain();
+        m_program.reset();
+        m_news = restoreFrom.isEmpty() ? QString() : putBack(restoreFrom, m_options.databasePath, m_platform);
+        return wanted;
+    }
+
+    void forgetNews() { m_news.clear(); }
+
+private:
+    device::Platform& m_platform;
+    const ProgramOptions& m_options;
+    QString m_news; // how a restore went
+    std::unique_ptr<Program> m_program;
+};
 
 } // namespace
 
@@ -167,37 +212,53 @@ int main(int argc, char** argv) {
     if (wantsSelfTest && !parser.isSet(database) && !parser.isSet(demo))
         return selfTest(platform, options);
     Look look(options.pixelsPerMm);
-    QString news; // how a restore went
+    Runs runs(platform, options);
+#ifdef Q_OS_WASM
+    // exec() never comes back in a browser, so that the next program begins on the event loop of the first.
+    std::unique_ptr<RecoveryController> trouble;
+    std::unique_ptr<QQmlApplicationEngine> troubleWindow;
+    const std::function<void()> startNext = [&] {
+        try {
+            refuseDamaged(options.databasePath);
+            if (runs.make().show())
+                runs.prepareLater();
+        } catch (const store::StoreError& error) {
+            trouble = std::make_unique<RecoveryController>(platform, options.databasePath, error.kind(),
+                                                           QString::fromUtf8(error.what()));
+            troubleWindow = showTrouble(look, *trouble);
+            QObject::connect(trouble.get(), &RecoveryController::closeWanted, &application, [&] {
+                if (trouble->wantsStart())
+                    QTimer::singleShot(0, &application, startNext);
+            });
+        }
+    };
+    options.ended = [&] {
+        QTimer::singleShot(0, &application, [&] {
+            if (runs.wantsNext())
+                startNext();
+        });
+    };
+#endif
     for (bool isFirst = true;; isFirst = false) {
         try {
             if (isFirst)
                 nameDatabase(platform, options, parser.isSet(demo));
-            QString restoreFrom;
-            {
-                refuseDamaged(options.databasePath);
-                Program program(platform, options);
-                if (isFirst && parser.isSet(demo))
-                    loadDemo(program);
-                if (!news.isEmpty())
-                    program.services().messages.say(news);
-                if (!program.show())
-                    return fail(QStringLiteral("The pages could not be loaded."));
-                if (wantsSelfTest)
-                    return tryPages(program);
-                if (isFirst)
-                    program.app().openFiles(parser.positionalArguments());
-                QTimer::singleShot(0, &program.look(), [&] {
-                    platform.tones->prepare();
-                    platform.voice->prepare();
-                });
-                const int code = QGuiApplication::exec();
-                restoreFrom = program.restoreFrom();
-                if (restoreFrom.isEmpty() && !program.wantsAgain())
-                    return code;
-            }
-            // The program is gone, and its hold on the database; another one opens what is there then.
-            news = restoreFrom.isEmpty() ? QString() : putBack(restoreFrom, options.databasePath, platform);
+            refuseDamaged(options.databasePath);
+            Program& program = runs.make();
+            if (isFirst && parser.isSet(demo))
+                loadDemo(program);
+            if (!program.show())
+                return fail(QStringLiteral("The pages could not be loaded."));
+            if (wantsSelfTest)
+                return tryPages(program);
+            if (isFirst)
+                program.app().openFiles(parser.positionalArguments());
+            runs.prepareLater();
+            const int code = QGuiApplication::exec();
+            if (!runs.wantsNext())
+                return code;
         } catch (const store::StoreError& error) {
+            runs.forgetNews();
             RecoveryController recovery(platform, options.databasePath, error.kind(),
                                         QString::fromUtf8(error.what()));
             fail(recovery.sentence());
@@ -207,7 +268,6 @@ int main(int argc, char** argv) {
             QGuiApplication::exec();
             if (!recovery.wantsStart())
                 return 1;
-            news.clear();
         } catch (const std::exception& error) {
             return fail(QString::fromUtf8(error.what()));
         }

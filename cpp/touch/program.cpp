@@ -3,7 +3,7 @@
 #include "touch/program.h"
 
 #include "handbook/built_in.h"
-#include "place/qt_position_source.h"
+#include "place/position_source.h"
 #include "place/source_setting.h"
 #include "touch/asking_source.h"
 #include "touch/languages.h"
@@ -59,7 +59,7 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     auto makeSource = options.makeSource;
     if (!makeSource)
         makeSource = [](const QString& setting) -> std::unique_ptr<place::PositionSource> {
-            auto source = std::make_unique<place::QtPositionSource>(setting);
+            auto source = place::makePositionSource(setting);
             // A receiver of the keeper's own, on a line or the network, is not the phone's to guard.
             if (place::readSourceSetting(setting).kind != place::SourceSetting::Kind::PlatformDefault)
                 return source;
@@ -83,11 +83,11 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     m_app = std::make_unique<App>(*m_services, *m_messages);
     QObject::connect(m_app.get(), &App::restoreWanted, m_app.get(), [this](const QString& backupPath) {
         m_restoreFrom = backupPath;
-        QCoreApplication::exit();
+        end();
     });
     QObject::connect(m_app->setup(), &SetupController::languageChosen, m_app.get(), [this] {
         m_wantsAgain = true;
-        QCoreApplication::exit();
+        end();
     });
     if (!options.surroundings)
         m_phone = device::makeSurroundings();
@@ -116,6 +116,13 @@ Program::~Program() = default;
 void Program::sizeLetters() {
     const double system = m_textScale ? m_textScale->now() : 1.0;
     m_look->setFontScale(m_options.fontScale * system * m_settings->textPercent() / 100);
+}
+
+void Program::end() {
+    if (m_options.ended)
+        m_options.ended();
+    else
+        QCoreApplication::exit();
 }
 
 bool Program::show() {

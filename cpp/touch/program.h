@@ -12,6 +12,7 @@
 #include <QSize>
 #include <QString>
 
+#include <functional>
 #include <memory>
 #include <optional>
 
@@ -30,8 +31,9 @@ struct ProgramOptions {
     double fontScale = 1.0;                       // beside the system's own
     std::optional<QString> language;              // instead of the keeper's setting, for this run only
     std::optional<QString> positionSource;        // instead of the keeper's setting, for this run only
-    PositionStamper::MakeSource makeSource;       // empty: Qt Positioning
+    PositionStamper::MakeSource makeSource;       // empty: what this build has
     device::Surroundings* surroundings = nullptr; // must outlive the program; null: the phone's
+    std::function<void()> ended;                  // what ends the program; empty: QCoreApplication::exit()
 };
 
 /// The program put together: the one place where phone, store, controllers and pages meet. Made once by
@@ -62,6 +64,7 @@ public:
 
 private:
     void sizeLetters();
+    void end();
 
     device::Platform& m_platform;
     ProgramOptions m_options;

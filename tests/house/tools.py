@@ -43,7 +43,8 @@ def spelling(tree):
     # Its settings are in .codespellrc; files that are not text it leaves out by itself.
     # It knows English alone.
     other = re.compile(r"assets/(languages/halfcup_(?!en\b)\w+\.ts|pages/\w+/)|platform/(android/res/values-\w+/"
-                       r"|ios/(?!en\b)\w+\.lproj/|linux/(halfcup\.desktop|halfcup-exchange\.xml|[\w.]+\.metainfo\.xml\.in)$)")
+                       r"|ios/(?!en\b)\w+\.lproj/|linux/(halfcup\.desktop|halfcup-exchange\.xml|[\w.]+\.metainfo\.xml\.in)$"
+                       r"|web/words/(?!en\b)\w+\.json$)")
     _run(tree, ["codespell"], [f for f in tree.files() if f != "LICENSE" and not other.match(f)])
 
 

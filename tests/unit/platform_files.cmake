@@ -35,3 +35,6 @@ halfcup_script_test(platform_android_jni
 halfcup_script_test(platform_roots
     COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/platform_roots.py ${CMAKE_SOURCE_DIR} ${CMAKE_COMMAND}
     LABELS unit TIMEOUT 300)
+halfcup_script_test(platform_web
+    COMMAND ${HALFCUP_SYSTEM_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/platform_web.py ${CMAKE_SOURCE_DIR}
+    LABELS unit TIMEOUT 300)

@@ -1,0 +1,28 @@
+# SPDX-FileCopyrightText: 2026 The Halfcup developers
+# SPDX-License-Identifier: Apache-2.0
+#
+# How the module is linked that a browser loads: halfcup.js and halfcup.wasm.
+target_link_options(halfcup PRIVATE
+    # Nothing is compiled out of strings in the page, so that its content security policy can forbid it.
+    -sDYNAMIC_EXECUTION=0
+    -sENVIRONMENT=web
+    -sSUPPORT_ERRNO=0
+    -sALLOW_MEMORY_GROWTH=1
+    -sINITIAL_MEMORY=64MB
+    -sEXPORTED_RUNTIME_METHODS=callMain,FS,ENV,UTF8ToString,addRunDependency,removeRunDependency)
+foreach(library browser kept_files)
+    target_link_options(halfcup PRIVATE --js-library ${CMAKE_CURRENT_LIST_DIR}/${library}.js)
+    set_property(TARGET halfcup APPEND PROPERTY LINK_DEPENDS ${CMAKE_CURRENT_LIST_DIR}/${library}.js)
+endforeach()
+
+# em++ takes longer to read Qt's headers than to compile what stands below them.
+set(std <algorithm> <functional> <map> <memory> <optional> <string> <vector>)
+set(core <QDateTime> <QObject> <QString> <QStringList> <QTimer>)
+foreach(layer records season)
+    target_precompile_headers(halfcup_${layer} PRIVATE ${std})
+endforeach()
+target_precompile_headers(halfcup_store PRIVATE ${std} <SQLiteCpp/SQLiteCpp.h>)
+target_precompile_headers(halfcup_exchange PRIVATE ${std} ${core})
+target_precompile_headers(halfcup_pictures PRIVATE ${std} <QPainter> <QString>)
+target_precompile_headers(halfcup_touch PRIVATE ${std} ${core}
+    <QAbstractListModel> <QLocale> <QQmlEngine> <QQuickItem> <QVariant>)
