@@ -10339,8 +10339,8 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message numerus="yes">
         <source>Of %n record(s) too little was read to show them; a merge with another phone may complete them.</source>
         <translation>
-            <numerusform>Von %n Eintrag war zu wenig lesbar, um ihn zu zeigen; ein Abgleich mit einem anderen Telefon kann ihn ergänzen.</numerusform>
-            <numerusform>Von %n Einträgen war zu wenig lesbar, um sie zu zeigen; ein Abgleich mit einem anderen Telefon kann sie ergänzen.</numerusform>
+            <numerusform>Von %n Eintrag war zu wenig lesbar, um ihn zu zeigen; das Zusammenführen mit einem anderen Telefon kann ihn ergänzen.</numerusform>
+            <numerusform>Von %n Einträgen war zu wenig lesbar, um sie zu zeigen; das Zusammenführen mit einem anderen Telefon kann sie ergänzen.</numerusform>
         </translation>
     </message>
     <message>
