@@ -7546,8 +7546,28 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Halfcup</translation>
     </message>
     <message>
-        <source>Halfcup cannot open its records</source>
-        <translation>Halfcup kann seine Aufzeichnungen nicht öffnen</translation>
+        <source>Leave all as it is</source>
+        <translation>Alles so lassen</translation>
+    </message>
+    <message>
+        <source>Or put a backup back</source>
+        <translation>Oder eine Sicherung wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Put this one back?</source>
+        <translation>Diese wiederherstellen?</translation>
+    </message>
+    <message>
+        <source>Save what can be read</source>
+        <translation>Retten, was lesbar ist</translation>
+    </message>
+    <message>
+        <source>Start Halfcup</source>
+        <translation>Halfcup starten</translation>
     </message>
 </context>
 <context>
@@ -10303,6 +10323,72 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>taken back</source>
         <translation>zurückgenommen</translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::RecoveryController</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>sentences</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) could not be read and are lost; there may be more.</source>
+        <translation>
+            <numerusform>%n Angabe war nicht lesbar und ist verloren; es können mehr sein.</numerusform>
+            <numerusform>%n Angaben waren nicht lesbar und sind verloren; es können mehr sein.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n yard(s) or colony(ies) lost their name and stand there without it.</source>
+        <translation>
+            <numerusform>%n Stand oder Volk hat den Namen verloren und steht ohne ihn da.</numerusform>
+            <numerusform>%n Stände oder Völker haben den Namen verloren und stehen ohne ihn da.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Halfcup can be started again</source>
+        <translation>Halfcup kann wieder gestartet werden</translation>
+    </message>
+    <message>
+        <source>Halfcup cannot open its records</source>
+        <translation>Halfcup kann seine Aufzeichnungen nicht öffnen</translation>
+    </message>
+    <message>
+        <source>No record of Halfcup can be read in it. It was left as it is.</source>
+        <translation>Darin lässt sich kein Eintrag von Halfcup lesen. Die Datei blieb, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Nothing is known to be missing.</source>
+        <translation>Soweit bekannt, fehlt nichts.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n record(s) too little was read to show them; a merge with another phone may complete them.</source>
+        <translation>
+            <numerusform>Von %n Eintrag war zu wenig lesbar, um ihn zu zeigen; das Zusammenführen mit einem anderen Telefon kann ihn ergänzen.</numerusform>
+            <numerusform>Von %n Einträgen war zu wenig lesbar, um sie zu zeigen; das Zusammenführen mit einem anderen Telefon kann sie ergänzen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Part of the file could not be read. Nothing is known to be missing, but look through your records.</source>
+        <translation>Ein Teil der Datei war nicht lesbar. Soweit bekannt, fehlt nichts; sehen Sie Ihre Aufzeichnungen trotzdem durch.</translation>
+    </message>
+    <message>
+        <source>Put %1 back? Your records become what is in it. What lies there now is not thrown away: it stays beside them.</source>
+        <translation>%1 wiederherstellen? Ihre Aufzeichnungen werden zu dem, was darin steht. Was jetzt da liegt, wird nicht weggeworfen: Es bleibt daneben erhalten.</translation>
+    </message>
+    <message>
+        <source>Saved: %1.</source>
+        <comment>yards, colonies, washes, treatments</comment>
+        <translation>Gerettet: %1.</translation>
+    </message>
+    <message>
+        <source>The damaged file is kept as %1.</source>
+        <translation>Die beschädigte Datei bleibt als %1 erhalten.</translation>
+    </message>
+    <message>
+        <source>Yard whose name is lost</source>
+        <translation>Stand, dessen Name verloren ist</translation>
     </message>
 </context>
 <context>

@@ -522,6 +522,30 @@
     </message>
 </context>
 <context>
+    <name>halfcup::touch::RecoveryController</name>
+    <message numerus="yes">
+        <source>%n entry(ies) could not be read and are lost; there may be more.</source>
+        <translation>
+            <numerusform>%n entry could not be read and is lost; there may be more.</numerusform>
+            <numerusform>%n entries could not be read and are lost; there may be more.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n yard(s) or colony(ies) lost their name and stand there without it.</source>
+        <translation>
+            <numerusform>%n yard or colony lost its name and stands there without it.</numerusform>
+            <numerusform>%n yards or colonies lost their names and stand there without them.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n record(s) too little was read to show them; a merge with another phone may complete them.</source>
+        <translation>
+            <numerusform>Of %n record too little was read to show it; a merge with another phone may complete it.</numerusform>
+            <numerusform>Of %n records too little was read to show them; a merge with another phone may complete them.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>halfcup::touch::SameController</name>
     <message numerus="yes">
         <source>%n colony(ies)</source>

@@ -7546,8 +7546,28 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>Halfcup</translation>
     </message>
     <message>
-        <source>Halfcup cannot open its records</source>
-        <translation>Halfcup no puede abrir sus registros</translation>
+        <source>Leave all as it is</source>
+        <translation>Dejar todo como está</translation>
+    </message>
+    <message>
+        <source>Or put a backup back</source>
+        <translation>O restaurar una copia</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation>Restaurar</translation>
+    </message>
+    <message>
+        <source>Put this one back?</source>
+        <translation>¿Restaurar esta?</translation>
+    </message>
+    <message>
+        <source>Save what can be read</source>
+        <translation>Salvar lo que se pueda leer</translation>
+    </message>
+    <message>
+        <source>Start Halfcup</source>
+        <translation>Iniciar Halfcup</translation>
     </message>
 </context>
 <context>
@@ -10303,6 +10323,72 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>taken back</source>
         <translation>deshecho</translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::RecoveryController</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>sentences</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) could not be read and are lost; there may be more.</source>
+        <translation>
+            <numerusform>%n dato no se pudo leer y está perdido; puede haber más.</numerusform>
+            <numerusform>%n datos no se pudieron leer y están perdidos; puede haber más.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n yard(s) or colony(ies) lost their name and stand there without it.</source>
+        <translation>
+            <numerusform>%n colmenar o colonia perdió su nombre y aparece sin él.</numerusform>
+            <numerusform>%n colmenares o colonias perdieron su nombre y aparecen sin él.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Halfcup can be started again</source>
+        <translation>Halfcup puede iniciarse de nuevo</translation>
+    </message>
+    <message>
+        <source>Halfcup cannot open its records</source>
+        <translation>Halfcup no puede abrir sus registros</translation>
+    </message>
+    <message>
+        <source>No record of Halfcup can be read in it. It was left as it is.</source>
+        <translation>No se puede leer en él ningún registro de Halfcup. Se dejó como está.</translation>
+    </message>
+    <message>
+        <source>Nothing is known to be missing.</source>
+        <translation>Que se sepa, no falta nada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n record(s) too little was read to show them; a merge with another phone may complete them.</source>
+        <translation>
+            <numerusform>De %n registro se leyó demasiado poco para mostrarlo; una fusión con otro teléfono puede completarlo.</numerusform>
+            <numerusform>De %n registros se leyó demasiado poco para mostrarlos; una fusión con otro teléfono puede completarlos.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Part of the file could not be read. Nothing is known to be missing, but look through your records.</source>
+        <translation>No se pudo leer parte del archivo. Que se sepa, no falta nada, pero repasa tus registros.</translation>
+    </message>
+    <message>
+        <source>Put %1 back? Your records become what is in it. What lies there now is not thrown away: it stays beside them.</source>
+        <translation>¿Restaurar %1? Tus registros pasan a ser lo que contiene. Lo que hay ahora no se tira: queda al lado.</translation>
+    </message>
+    <message>
+        <source>Saved: %1.</source>
+        <comment>yards, colonies, washes, treatments</comment>
+        <translation>Salvado: %1.</translation>
+    </message>
+    <message>
+        <source>The damaged file is kept as %1.</source>
+        <translation>El archivo dañado se conserva como %1.</translation>
+    </message>
+    <message>
+        <source>Yard whose name is lost</source>
+        <translation>Colmenar cuyo nombre se perdió</translation>
     </message>
 </context>
 <context>

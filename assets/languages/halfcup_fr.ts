@@ -7546,8 +7546,28 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Halfcup</translation>
     </message>
     <message>
-        <source>Halfcup cannot open its records</source>
-        <translation>Halfcup ne peut pas ouvrir ses données</translation>
+        <source>Leave all as it is</source>
+        <translation>Tout laisser tel quel</translation>
+    </message>
+    <message>
+        <source>Or put a backup back</source>
+        <translation>Ou restaurer une sauvegarde</translation>
+    </message>
+    <message>
+        <source>Put it back</source>
+        <translation>Restaurer</translation>
+    </message>
+    <message>
+        <source>Put this one back?</source>
+        <translation>Restaurer celle-ci ?</translation>
+    </message>
+    <message>
+        <source>Save what can be read</source>
+        <translation>Sauver ce qui peut être lu</translation>
+    </message>
+    <message>
+        <source>Start Halfcup</source>
+        <translation>Démarrer Halfcup</translation>
     </message>
 </context>
 <context>
@@ -10303,6 +10323,72 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>taken back</source>
         <translation>annulé</translation>
+    </message>
+</context>
+<context>
+    <name>halfcup::touch::RecoveryController</name>
+    <message>
+        <source>%1 %2</source>
+        <comment>sentences</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entry(ies) could not be read and are lost; there may be more.</source>
+        <translation>
+            <numerusform>%n valeur n’a pas pu être lue et est perdue ; il peut y en avoir plus.</numerusform>
+            <numerusform>%n valeurs n’ont pas pu être lues et sont perdues ; il peut y en avoir plus.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n yard(s) or colony(ies) lost their name and stand there without it.</source>
+        <translation>
+            <numerusform>%n rucher ou colonie a perdu son nom et figure sans lui.</numerusform>
+            <numerusform>%n ruchers ou colonies ont perdu leur nom et figurent sans lui.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Halfcup can be started again</source>
+        <translation>Halfcup peut redémarrer</translation>
+    </message>
+    <message>
+        <source>Halfcup cannot open its records</source>
+        <translation>Halfcup ne peut pas ouvrir ses données</translation>
+    </message>
+    <message>
+        <source>No record of Halfcup can be read in it. It was left as it is.</source>
+        <translation>Aucune donnée de Halfcup ne peut y être lue. Le fichier a été laissé tel quel.</translation>
+    </message>
+    <message>
+        <source>Nothing is known to be missing.</source>
+        <translation>Rien ne manque, pour autant qu’on le sache.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Of %n record(s) too little was read to show them; a merge with another phone may complete them.</source>
+        <translation>
+            <numerusform>De %n fiche, trop peu a été lu pour la montrer ; une fusion avec un autre téléphone peut la compléter.</numerusform>
+            <numerusform>De %n fiches, trop peu a été lu pour les montrer ; une fusion avec un autre téléphone peut les compléter.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Part of the file could not be read. Nothing is known to be missing, but look through your records.</source>
+        <translation>Une partie du fichier n’a pas pu être lue. Rien ne manque, pour autant qu’on le sache, mais parcourez vos données.</translation>
+    </message>
+    <message>
+        <source>Put %1 back? Your records become what is in it. What lies there now is not thrown away: it stays beside them.</source>
+        <translation>Restaurer %1 ? Vos données deviennent ce qu’il contient. Ce qui s’y trouve maintenant n’est pas jeté : cela reste à côté.</translation>
+    </message>
+    <message>
+        <source>Saved: %1.</source>
+        <comment>yards, colonies, washes, treatments</comment>
+        <translation>Sauvé : %1.</translation>
+    </message>
+    <message>
+        <source>The damaged file is kept as %1.</source>
+        <translation>Le fichier endommagé est conservé sous le nom %1.</translation>
+    </message>
+    <message>
+        <source>Yard whose name is lost</source>
+        <translation>Rucher dont le nom est perdu</translation>
     </message>
 </context>
 <context>
