@@ -104,7 +104,8 @@ private slots:
 
     /// The length in the header is then ahead of the file; all that is missing is in the log.
     void aCheckpointCutShortIsNoDamage() {
-        const QString whole = m_folder.filePath("whole.db");
+        const QTemporaryDir elsewhere; // startOver() empties the other one
+        const QString whole = elsewhere.filePath("whole.db");
         QByteArray file;
         addPlace(*std::make_unique<Store>(whole.toStdString(), m_host.asked()));
         {
