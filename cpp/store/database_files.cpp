@@ -76,13 +76,20 @@ void moveDatabase(const std::string& path, const std::string& aside) {
 void copyAsItIs(const std::string& path, const std::string& aside) {
     for (const char* ending : besideDatabase) // of a copy that failed: SQLite would take it for this one's
         removeSurely(aside + ending);
+    const std::string copy = settingAside(path);
     try {
-        copyFile(path, aside);
+        copyFile(path, copy);
         copyLogs(path, aside);
+        moveIntoPlace(copy, aside);
     } catch (const StoreError&) {
+        removeQuietly(copy);
         removeDatabase(aside);
         throw;
     }
+}
+
+std::string settingAside(const std::string& path) {
+    return path + ".setting-aside";
 }
 
 bool isHeldByAnother(const std::string& path) {

@@ -23,8 +23,13 @@ void removeDatabase(const std::string& path) noexcept;
 void moveDatabase(const std::string& path, const std::string& aside);
 
 /// Writes a copy of the database's file and of its log, byte for byte, readable by its owner alone, on the
-/// disk when it returns. Half a copy is taken away again. Throws StoreError: NotAllowed, DiskFull, Failed.
+/// disk when it returns. The copy's name is given to a whole one only. Throws StoreError: NotAllowed,
+/// DiskFull, Failed.
 void copyAsItIs(const std::string& path, const std::string& aside);
+
+/// What a copy of the database is called until it is whole. A kill may leave it there; the next copy takes
+/// its place.
+[[nodiscard]] std::string settingAside(const std::string& path);
 
 /// Whether another program has the database open. Each of its connections holds a lock on some of the bytes
 /// that SQLite keeps for that (source: sqlite.org/lockingv3.html, and PENDING_BYTE in os.h of SQLite). It is

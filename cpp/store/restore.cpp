@@ -133,13 +133,18 @@ public:
         return found;
     }
 
-    /// Where a copy of it is kept; empty where there was none.
+    /// Where a copy of it is kept; empty where there was none. The name is given to what is whole only: after
+    /// a kill, a copy of that name is offered to the keeper.
     std::string keepAside(const std::string& aside) {
         if (!m_isThere)
             return {};
-        m_aside = aside;
         if (m_database)
-            tryTo([&] { copyChecked(*m_database, aside); });
+            tryTo([&] {
+                const NextDatabase copy(settingAside(m_path));
+                copyChecked(*m_database, copy.path());
+                moveIntoPlace(copy.path(), aside);
+            });
+        m_aside = aside;
         if (m_database) { // still: it is sound
             settle(*m_database);
             m_database.reset();

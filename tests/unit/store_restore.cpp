@@ -59,7 +59,8 @@ class StoreRestoreTest : public QObject {
         const std::string there = value(yardNames); // by the SQLite library alone
         const bool isOld = there == before;
         if ((!isOld && there != "In the backup") || value("PRAGMA integrity_check") != "ok" ||
-            (!isOld && sql(m_aside, yardNames) != before)) {
+            // A copy that bears that name is offered to the keeper: half of one must not.
+            ((!isOld || QFile::exists(m_aside)) && sql(m_aside, yardNames) != before)) {
             qWarning("there is: %s", there.c_str());
             return std::nullopt;
         }
