@@ -6847,6 +6847,10 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Nicht beendet</translation>
     </message>
     <message>
+        <source>This date is still to come: the phone's clock was wrong, then or now. Until then nothing is reckoned from it.</source>
+        <translation>Dieser Tag kommt erst noch: die Uhr des Telefons ging falsch, damals oder jetzt. Bis dahin wird nichts daraus berechnet.</translation>
+    </message>
+    <message>
         <source>left at: %1</source>
         <translation>verlassen bei: %1</translation>
     </message>

@@ -6847,6 +6847,10 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>Sin terminar</translation>
     </message>
     <message>
+        <source>This date is still to come: the phone's clock was wrong, then or now. Until then nothing is reckoned from it.</source>
+        <translation>Esta fecha aún no ha llegado: el reloj del teléfono iba mal, entonces o ahora. Hasta ese día no se calcula nada con ella.</translation>
+    </message>
+    <message>
         <source>left at: %1</source>
         <translation>se dejó en: %1</translation>
     </message>

@@ -6847,6 +6847,10 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Pas terminé</translation>
     </message>
     <message>
+        <source>This date is still to come: the phone's clock was wrong, then or now. Until then nothing is reckoned from it.</source>
+        <translation>Cette date est encore à venir : l’horloge du téléphone était fausse, alors ou maintenant. D’ici là, rien n’est calculé à partir d’elle.</translation>
+    </message>
+    <message>
         <source>left at: %1</source>
         <translation>arrêté à : %1</translation>
     </message>

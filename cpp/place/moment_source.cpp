@@ -5,6 +5,8 @@
 #include "place/nmea_lines.h"
 #include "place/qt_position_source.h"
 
+#include <QTimeZone>
+
 #include <algorithm>
 #include <cmath>
 
@@ -44,7 +46,7 @@ qint64 SentenceDevice::readData(char* data, qint64 maxSize) {
 
 MomentSource::MomentSource()
     : QNmeaPositionInfoSource(RealTimeMode)
-    , m_firstMoment(QDate(2000, 1, 1), QTime(0, 0), Qt::UTC) {
+    , m_firstMoment(QDate(2000, 1, 1), QTime(0, 0), QTimeZone::utc()) {
     setUserEquivalentRangeError(kRangeErrorM);
 }
 

@@ -232,4 +232,8 @@ Sample sampleFrom(const RecordId& id, const Fields& f) {
     return sample;
 }
 
+bool liesAhead(const Sample& sample, std::int64_t nowUtcMs) {
+    return sample.startedAtMs > nowUtcMs + clocksDifferByMs;
+}
+
 } // namespace halfcup::records

@@ -98,4 +98,12 @@ struct Sample {
 [[nodiscard]] std::string_view nameOf(Packing packing);
 [[nodiscard]] std::string_view nameOf(Scoop::BeesSource source);
 
+/// So far the clocks of two phones may be apart, or one clock before and after it was set, and both are still
+/// believed [own choice]. A phone that was set a year ahead by mistake is not.
+inline constexpr std::int64_t clocksDifferByMs = 86'400'000;
+
+/// Whether the sample was dated by a clock that was wrong: it lies further ahead than that. It is kept and
+/// shown; but nothing is due later, and nothing foretold, because of it until its day has come.
+[[nodiscard]] bool liesAhead(const Sample& sample, std::int64_t nowUtcMs);
+
 } // namespace halfcup::records

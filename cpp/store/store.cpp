@@ -28,7 +28,8 @@ std::vector<Sample> samplesIn(const std::vector<Row>& rows) {
 constexpr auto latestOfYard =
     "JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.id = ("
     "SELECT s.id FROM sample s WHERE s.colony_id = colony.id AND s.state = 'finished'"
-    " AND s.other_count IS NULL AND s.removed = 0 ORDER BY s.started_at_ms DESC, s.id DESC LIMIT 1)";
+    " AND s.other_count IS NULL AND s.removed = 0 AND s.started_at_ms <= ?"
+    " ORDER BY s.started_at_ms DESC, s.id DESC LIMIT 1)";
 
 } // namespace
 
@@ -228,7 +229,10 @@ std::vector<Sample> Store::samplesOf(const RecordId& colonyId) {
 }
 
 std::vector<Sample> Store::latestFinished(const RecordId& yardId) {
-    return guarded([&] { return samplesIn(m_statements->sample.select(latestOfYard, {yardId})); });
+    return guarded([&] {
+        return samplesIn(
+            m_statements->sample.select(latestOfYard, {yardId, m_host.utcNowMs() + clocksDifferByMs}));
+    });
 }
 
 std::vector<Sample> Store::drafts() {

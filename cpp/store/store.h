@@ -63,7 +63,8 @@ public:
     [[nodiscard]] std::optional<records::Sample> sample(const records::RecordId& id);
     [[nodiscard]] std::vector<records::Sample> samplesOf(const records::RecordId& colonyId); // newest first
     /// The newest finished sample of bees of each colony that stands in the yard now, in no particular order:
-    /// boards and brood are no loads.
+    /// boards and brood are no loads. One that lies ahead (records::liesAhead) is passed over until its day
+    /// has come: its colony would not be due for as long.
     [[nodiscard]] std::vector<records::Sample> latestFinished(const records::RecordId& yardId);
     [[nodiscard]] std::vector<records::Sample> drafts(); // newest first
     [[nodiscard]] int sampleCount();                     // finished and abandoned ones

@@ -85,8 +85,11 @@ void ColonyController::read() {
     m_alive = state.alive();
     m_stateLine = story::stateLine(m_services, state);
     m_story.setEntries(storyEntries(m_services, m_colony));
-    const std::vector<records::Sample> samples = m_services.store.samplesOf(m_colony.id);
+    std::vector<records::Sample> samples = m_services.store.samplesOf(m_colony.id);
     m_methodsLine = methodsLineOf(samples);
+    std::erase_if(samples, [now = m_services.now().utcMs](const records::Sample& sample) {
+        return records::liesAhead(sample, now);
+    });
     pictures::LoadChart chart = chartOf(samples);
     m_growthLine.clear();
     m_growth.reset();

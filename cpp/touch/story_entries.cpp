@@ -27,7 +27,7 @@ struct Told {
     ChoiceListModel::Entry entry;
 };
 
-Told wash(const records::Sample& sample) {
+Told wash(const Services& services, const records::Sample& sample) {
     Told told;
     told.day = records::localDate(sampledAt(sample));
     told.atMs = sample.startedAtMs;
@@ -65,6 +65,11 @@ Told wash(const records::Sample& sample) {
     }
     entry.note = StoryEntries::tr("%1, %2", "date, method")
                      .arg(words::dayAndYear(told.day), words::method(QString::fromStdString(sample.method)));
+    if (records::liesAhead(sample, services.now().utcMs))
+        entry.note +=
+            QLatin1Char('\n') +
+            StoryEntries::tr("This date is still to come: the phone's clock was wrong, then or now. "
+                             "Until then nothing is reckoned from it.");
     return told;
 }
 
@@ -102,7 +107,7 @@ Told treatment(const Services& services, const records::Treatment& treatment) {
 QList<ChoiceListModel::Entry> storyEntries(Services& services, const records::Colony& colony) {
     std::vector<Told> all;
     for (const records::Sample& sample : services.store.samplesOf(colony.id))
-        all.push_back(wash(sample));
+        all.push_back(wash(services, sample));
     for (const records::ColonyEvent& each : services.store.eventsOf(colony.id))
         all.push_back(event(services, each, colony));
     for (const records::GivenTreatment& given : services.store.treatmentsOf(colony.id))

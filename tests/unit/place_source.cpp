@@ -10,6 +10,7 @@
 #include <QSignalSpy>
 #include <QTemporaryDir>
 #include <QTest>
+#include <QTimeZone>
 
 #include <random>
 
@@ -148,7 +149,7 @@ private slots:
         source.start();
         QTRY_COMPARE_WITH_TIMEOUT(heard.fixes.size(), 3, 5000);
         // 11 June 2026, 12:35:19 to :21 UTC.
-        const QDateTime first(QDate(2026, 6, 11), QTime(12, 35, 19), Qt::UTC);
+        const QDateTime first(QDate(2026, 6, 11), QTime(12, 35, 19), QTimeZone::utc());
         for (int i = 0; i < 3; ++i)
             QCOMPARE(heard.fixes[i].receiverUtcMs,
                      std::optional<std::int64_t>(first.addSecs(i).toMSecsSinceEpoch()));

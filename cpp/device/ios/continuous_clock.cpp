@@ -44,7 +44,7 @@ ClockReading ContinuousClock::now() const {
 }
 
 int ContinuousClock::utcOffsetMinutes(std::int64_t utcMs) const {
-    const QDateTime local = QDateTime::fromMSecsSinceEpoch(utcMs, Qt::LocalTime);
+    const QDateTime local = QDateTime::fromMSecsSinceEpoch(utcMs);
     return local.isValid() ? local.offsetFromUtc() / 60 : 0;
 }
 

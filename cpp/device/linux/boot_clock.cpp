@@ -50,7 +50,7 @@ ClockReading BootClock::now() const {
 }
 
 int BootClock::utcOffsetMinutes(std::int64_t utcMs) const {
-    const QDateTime local = QDateTime::fromMSecsSinceEpoch(utcMs, Qt::LocalTime);
+    const QDateTime local = QDateTime::fromMSecsSinceEpoch(utcMs);
     return local.isValid() ? local.offsetFromUtc() / 60 : 0;
 }
 

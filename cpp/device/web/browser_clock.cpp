@@ -23,7 +23,7 @@ ClockReading BrowserClock::now() const {
 }
 
 int BrowserClock::utcOffsetMinutes(std::int64_t utcMs) const {
-    const QDateTime local = QDateTime::fromMSecsSinceEpoch(utcMs, Qt::LocalTime);
+    const QDateTime local = QDateTime::fromMSecsSinceEpoch(utcMs);
     return local.isValid() ? local.offsetFromUtc() / 60 : 0;
 }
 
