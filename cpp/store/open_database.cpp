@@ -59,6 +59,9 @@ void checkWritable(SQLite::Database& database) {
         database.exec("ROLLBACK");
     if (code == SQLITE_READONLY)
         throw StoreError(StoreError::Kind::Failed, "the log of " + path + onlyForReading);
+    // A disk that fails just now: the next look at the log would open it for reading, and so it would stay.
+    if (code == SQLITE_IOERR || code == SQLITE_CANTOPEN)
+        throw SQLite::Exception(database.getHandle(), code);
 }
 
 } // namespace
