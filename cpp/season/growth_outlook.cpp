@@ -42,8 +42,10 @@ std::optional<Series> seriesOf(std::span<const Sample> washes, const std::option
     if (series.empty())
         return std::nullopt;
     std::ranges::stable_sort(series, {}, [](const Sample* sample) { return washedOn(*sample); });
-    std::erase_if(
-        series, [method = series.back()->method](const Sample* sample) { return sample->method != method; });
+    std::erase_if(series, [last = series.back()](const Sample* sample) {
+        return sample->method != last->method ||
+               records::daysBetween(washedOn(*sample), washedOn(*last)) > growthSeriesDays;
+    });
 
     Series found{{}, washedOn(*series.back())};
     for (const Sample* sample : series) {
@@ -56,6 +58,17 @@ std::optional<Series> seriesOf(std::span<const Sample> washes, const std::option
         found.washes.push_back(wash);
     }
     return found;
+}
+
+std::vector<LoadOnDay> courseOf(const mites::GrowthPosterior& growth, const Date& last, int stepDays) {
+    std::vector<LoadOnDay> course;
+    const auto add = [&](int day) {
+        course.push_back({records::plusDays(last, day), growth.load(growth.lastDay() + day)});
+    };
+    for (int day = 0; day < growthOutlookDays; day += stepDays)
+        add(day);
+    add(growthOutlookDays);
+    return course;
 }
 
 } // namespace
@@ -71,7 +84,7 @@ mites::GrowthModel growthModelOf(std::span<const Sample> washes) {
 }
 
 std::optional<GrowthOutlook> growthOutlook(std::span<const Sample> washes, const std::optional<Date>& since,
-                                           double line, const mites::GrowthModel& model) {
+                                           double line, const mites::GrowthModel& model, int courseStepDays) {
     const auto series = seriesOf(washes, since);
     if (!series)
         return std::nullopt;
@@ -93,21 +106,9 @@ std::optional<GrowthOutlook> growthOutlook(std::span<const Sample> washes, const
     outlook.crossQ10 = growth.crossingQuantile(line, 0.1);
     outlook.crossQ50 = growth.crossingQuantile(line, 0.5);
     outlook.crossQ90 = growth.crossingQuantile(line, 0.9);
+    if (courseStepDays > 0)
+        outlook.course = courseOf(growth, series->last, courseStepDays);
     return outlook;
-}
-
-std::vector<LoadOnDay> loadsAhead(std::span<const Sample> washes, const std::optional<Date>& since,
-                                  const mites::GrowthModel& model, int stepDays) {
-    const auto series = seriesOf(washes, since);
-    if (!series)
-        return {};
-    const mites::GrowthPosterior growth(series->washes, model);
-    std::vector<LoadOnDay> ahead;
-    for (int day = 0; day < growthOutlookDays; day += std::max(stepDays, 1))
-        ahead.push_back({records::plusDays(series->last, day), growth.load(growth.lastDay() + day)});
-    ahead.push_back({records::plusDays(series->last, growthOutlookDays),
-                     growth.load(growth.lastDay() + growthOutlookDays)});
-    return ahead;
 }
 
 Phrase phraseOf(const GrowthOutlook& outlook, double line, const Date& today) {

@@ -15,6 +15,12 @@
 /// over a line: mites/growth.h on records.
 namespace halfcup::season {
 
+/// The load on a day from the last wash on, if nothing is done.
+struct LoadOnDay {
+    records::Date day;
+    mites::LoadEstimate load;
+};
+
 struct GrowthOutlook {
     int washes = 0;
     records::Date lastWash;
@@ -27,6 +33,7 @@ struct GrowthOutlook {
     double chanceNow = 0;      // of being over the line on the day of the last wash
     double chance14 = 0, chance30 = 0, chance60 = 0; // of being over it at some time until then
     double crossQ10 = 0, crossQ50 = 0, crossQ90 = 0; // days from the last wash; infinity: never
+    std::vector<LoadOnDay> course; // from the last wash to growthOutlookDays after it, where it was asked for
 };
 
 /// The spread that all scoops of one hand share; growth cancels it, the level does not.
@@ -34,25 +41,21 @@ struct GrowthOutlook {
 
 /// From the finished washes scooped after `since` (the end of the last treatment, or the day on which bees
 /// were taken out or put in; nothing: all). Washes by another method than the newest are left out: their
-/// recoveries differ. Nothing without a wash. line: above 0, mites per 100 bees.
+/// recoveries differ; and those of more than growthSeriesDays before it. Nothing without a wash. line: above
+/// 0, mites per 100 bees. courseStepDays: the course is wanted, every so many days and on its last one; 0:
+/// not.
 [[nodiscard]] std::optional<GrowthOutlook> growthOutlook(std::span<const records::Sample> washes,
                                                          const std::optional<records::Date>& since,
-                                                         double line, const mites::GrowthModel& model);
+                                                         double line, const mites::GrowthModel& model,
+                                                         int courseStepDays = 0);
+
+/// How far back growth is read: one rate cannot hold through a brood season and the winter before it [own
+/// choice]. It also bounds the time this takes.
+inline constexpr int growthSeriesDays = 183;
 
 /// Older than this the last wash is no start for an outlook: beyond it the method itself calls its figures
 /// weak.
 inline constexpr int growthOutlookDays = static_cast<int>(mites::kOutlookDays);
-
-/// The load on a day from the last wash on, if nothing is done.
-struct LoadOnDay {
-    records::Date day;
-    mites::LoadEstimate load;
-};
-/// From the same washes as growthOutlook(): every stepDays (1 or more) from the last wash to
-/// growthOutlookDays after it, both with it. Nothing without a wash.
-[[nodiscard]] std::vector<LoadOnDay> loadsAhead(std::span<const records::Sample> washes,
-                                                const std::optional<records::Date>& since,
-                                                const mites::GrowthModel& model, int stepDays);
 
 /// One or two sentences; today decides whether the crossing lies ahead.
 [[nodiscard]] Phrase phraseOf(const GrowthOutlook& outlook, double line, const records::Date& today);

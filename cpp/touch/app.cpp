@@ -46,10 +46,7 @@ App::App(Services& services, Messages& messages, QObject* parent)
         if (m_wash.resume(sampleId))
             m_navigator.open(Navigator::Wash);
     };
-    const auto colony = [this](const QString& colonyId) {
-        if (m_colony.show(colonyId))
-            m_navigator.open(Navigator::Colony);
-    };
+    const auto colony = [this](const QString& colonyId) { openColony(colonyId); };
     const auto home = [this] { m_navigator.home(); };
 
     connect(&m_here, &HereController::washWanted, this, wash);
@@ -205,6 +202,14 @@ void App::beginWash(const QString& colonyId, const QString& methodId) {
     m_wash.begin(m_here.yardId(), colonyId, methodId);
     m_navigator.home();
     m_navigator.open(Navigator::Wash);
+}
+
+/// Read once: by the page that comes up.
+void App::openColony(const QString& colonyId) {
+    if (m_navigator.page() == Navigator::Colony)
+        m_colony.show(colonyId);
+    else if (m_colony.choose(colonyId))
+        m_navigator.open(Navigator::Colony);
 }
 
 void App::start() {

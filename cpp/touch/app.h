@@ -98,6 +98,7 @@ private:
     void beginWash(const QString& colonyId, const QString& methodId = {}); // empty: the usual one
     void wireTray();
     void wireTreating();
+    void openColony(const QString& colonyId);
     void openTreat(const QString& colonyId); // what to treat it with
     void openTreatment(const QString& treatmentId);
     void openCheck(const QString& treatmentId);

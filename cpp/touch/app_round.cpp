@@ -15,10 +15,7 @@ void App::wireRound() {
     connect(&m_answer, &AnswerController::roundWanted, this, open);
     connect(&m_round, &RoundController::washWanted, this,
             [this](const QString& colonyId) { beginWash(colonyId); });
-    connect(&m_round, &RoundController::colonyWanted, this, [this](const QString& colonyId) {
-        if (m_colony.show(colonyId))
-            m_navigator.open(Navigator::Colony);
-    });
+    connect(&m_round, &RoundController::colonyWanted, this, &App::openColony);
     connect(&m_round, &RoundController::homeWanted, this, [this] { m_navigator.home(); });
     connect(&m_navigator, &Navigator::pageChanged, this, [this] {
         if (m_navigator.page() == Navigator::Round)

@@ -10,10 +10,7 @@ void App::wireYardPlan() {
             m_navigator.open(Navigator::YardPlan);
     });
     connect(&m_yardPlan, &YardPlanController::left, this, [this] { m_navigator.back(); });
-    connect(&m_yardPlan, &YardPlanController::colonyWanted, this, [this](const QString& colonyId) {
-        if (m_colony.show(colonyId))
-            m_navigator.open(Navigator::Colony);
-    });
+    connect(&m_yardPlan, &YardPlanController::colonyWanted, this, &App::openColony);
     connect(&m_navigator, &Navigator::pageChanged, this, [this] {
         if (m_navigator.page() == Navigator::YardPlan)
             m_yardPlan.refresh();

@@ -35,16 +35,18 @@ QString ColonyController::label() const {
     return QString::fromStdString(m_colony.label);
 }
 
+bool ColonyController::choose(const QString& colonyId) {
+    std::optional<records::Colony> found;
+    m_services.kept([&] { found = m_services.store.colony(colonyId.toStdString()); });
+    if (found)
+        m_colony = *found;
+    return found.has_value();
+}
+
 bool ColonyController::show(const QString& colonyId) {
-    bool found = false;
-    m_services.kept([&] {
-        const auto colony = m_services.store.colony(colonyId.toStdString());
-        if (!colony)
-            return;
-        found = true;
-        m_colony = *colony;
-        read();
-    });
+    const bool found = choose(colonyId);
+    if (found)
+        m_services.kept([this] { read(); });
     m_problem.clear();
     emit changed();
     return found;
@@ -125,13 +127,12 @@ void ColonyController::foretell(const records::Yard& yard, const records::Colony
         since = std::max(since.value_or(records::endOf(given.treatment)), records::endOf(given.treatment));
     }
     const double line = std::min(lines.treat, lines.own.value_or(lines.treat));
-    const mites::GrowthModel model = season::growthModelOf(washes);
-    m_growth = season::growthOutlook(washes, since, line, model);
+    m_growth = season::growthOutlook(washes, since, line, season::growthModelOf(washes), fanStepDays);
     if (!m_growth || records::daysBetween(m_growth->lastWash, today) > season::growthOutlookDays)
         return;
     m_growthLine = m_services.say(season::phraseOf(*m_growth, line, today));
     chart.aheadUpperOnly = m_growth->allZero;
-    for (const season::LoadOnDay& ahead : season::loadsAhead(washes, since, model, fanStepDays))
+    for (const season::LoadOnDay& ahead : m_growth->course)
         chart.ahead.push_back({ahead.day, ahead.load.q05, ahead.load.q50, ahead.load.q95});
 }
 

@@ -56,8 +56,10 @@ public:
     QString problem() const { return m_problem; }
     QString colonyId() const { return QString::fromStdString(m_colony.id); }
 
-    bool show(const QString& colonyId);
-    void refresh(); // reads the store again; nothing where no colony was shown yet
+    /// The colony that refresh() is to read. False where there is none of that id: the one before stays.
+    bool choose(const QString& colonyId);
+    bool show(const QString& colonyId); // both
+    void refresh();                     // reads the store again; nothing where no colony was shown yet
 
     Q_INVOKABLE void wash();
     Q_INVOKABLE void treat();

@@ -1,5 +1,5 @@
 # SPDX-FileCopyrightText: 2026 The Halfcup developers
 # SPDX-License-Identifier: Apache-2.0
-# Not a test: handing_on.py measures with it.
-add_executable(handing_on_make handing_on_make.cpp)
-target_link_libraries(handing_on_make PRIVATE Halfcup::store)
+# Not tests: tests/bench/run measures with them.
+add_executable(bench_make_records make_records.cpp)
+target_link_libraries(bench_make_records PRIVATE Halfcup::store Halfcup::season)

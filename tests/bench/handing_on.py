@@ -3,13 +3,15 @@
 # SPDX-License-Identifier: Apache-2.0
 """How long handing on takes, beside what the database's own shell needs for the same rows, in one run.
 
-handing_on.py path/to/halfcup-desk path/to/handing_on_make [SAMPLES]
-Writes each step's seconds and peak memory, and the ratios the goals are about: export at most 1.5 times sqlite3's CSV
-dump of the same rows, merge into an empty database at most 4 times sqlite3's import of them, memory under 150 MB.
+handing_on.py path/to/halfcup-desk DATABASE RUNS
+Prints each step's seconds and peak memory, and as its last line the medians as JSON. Dump and import are sqlite3's, of
+the same rows as CSV, into the same tables with the same keys and indexes.
 """
+import json
 import os
 import pathlib
 import sqlite3
+import statistics
 import subprocess
 import sys
 import tempfile
@@ -30,31 +32,33 @@ def run(what, command, **more):
     return seconds
 
 
+def once(desk, full, root):
+    empty, other = root / "empty.db", root / "other.db"
+    file = root / "all.halfcup"
+    for path in (empty, other, file):
+        for ending in ("", "-wal", "-shm", ".before-merge"):
+            pathlib.Path(f"{path}{ending}").unlink(missing_ok=True)
+    took = {"export": run("export", [desk, "export", "--as", "exchange", str(full), str(file)]), "dump": 0}
+    for table in TABLES:
+        with open(root / f"{table}.csv", "wb") as out:
+            took["dump"] += run(f"  sqlite3 dumps {table}", ["sqlite3", "-csv", str(full), f"SELECT * FROM {table}"],
+                                stdout=out)
+    empty.touch()
+    took["merge"] = run("merge into empty", [desk, "merge", str(empty), str(file)], stdout=subprocess.DEVNULL)
+    took["import"] = import_all(full, other, root)
+    for table in TABLES:  # all of it was handed on
+        counts = {sqlite3.connect(path).execute(f"SELECT count(*) FROM {table}").fetchone()[0]
+                  for path in (full, empty, other)}
+        if len(counts) != 1:
+            raise SystemExit(f"{table}: not the same number of rows everywhere: {counts}")
+    return took
+
+
 def main():
-    desk, make = sys.argv[1:3]
-    samples = sys.argv[3] if len(sys.argv) > 3 else "100000"
+    desk, full, runs = sys.argv[1], pathlib.Path(sys.argv[2]), int(sys.argv[3])
     with tempfile.TemporaryDirectory(prefix="halfcup-bench-") as name:
-        root = pathlib.Path(name)
-        full, empty, other = (root / name for name in ("full.db", "empty.db", "other.db"))
-        file = root / "all.halfcup"
-        run(f"{samples} samples made", [make, str(full), samples])
-        exported = run("export", [desk, "export", "--as", "exchange", str(full), str(file)])
-        dumped = 0
-        for table in TABLES:
-            with open(root / f"{table}.csv", "wb") as out:
-                dumped += run(f"  sqlite3 dumps {table}",
-                              ["sqlite3", "-csv", str(full), f"SELECT * FROM {table}"], stdout=out)
-        empty.touch()
-        merged = run("merge into empty", [desk, "merge", str(empty), str(file)], stdout=subprocess.DEVNULL)
-        run("merge again", [desk, "merge", str(empty), str(file)], stdout=subprocess.DEVNULL)
-        imported = import_all(full, other, root)
-        print(f"file {file.stat().st_size / 1e6:.0f} MB, database {full.stat().st_size / 1e6:.0f} MB")
-        print(f"export / dump {exported / dumped:.2f} (goal 1.5), merge / import {merged / imported:.2f} (goal 4)")
-        for database in (empty, other):
-            for table in TABLES:
-                count = subprocess.run(["sqlite3", str(database), f"SELECT count(*) FROM {table}"], check=True,
-                                       capture_output=True, text=True).stdout.strip()
-                print(f"{database.name} {table} {count}")
+        took = [once(desk, full, pathlib.Path(name)) for _ in range(runs)]
+    print(json.dumps({name: statistics.median(one[name] for one in took) for name in took[0]}))
     return 0
 
 

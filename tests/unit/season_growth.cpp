@@ -108,19 +108,26 @@ private slots:
     }
 
     // The same loads as growthOutlook() says, which the table above holds.
-    void loadsAheadBeginAtTheLastWash() {
+    void theCourseBeginsAtTheLastWash() {
         const std::vector washes{washed({2026, 6, 10}, 2), washed({2026, 7, 10}, 6)};
-        const auto outlook = growthOutlook(washes, {}, 3, {});
-        const std::vector<LoadOnDay> ahead = loadsAhead(washes, {}, {}, 7);
-        QCOMPARE(ahead.front().day, (Date{2026, 7, 10}));
-        QCOMPARE(ahead.front().load.q50, outlook->now.q50);
-        QCOMPARE(ahead.back().day, records::plusDays({2026, 7, 10}, growthOutlookDays));
-        QCOMPARE(loadsAhead(washes, {}, {}, 30)[1].load.q95, outlook->ahead.q95);
-        for (std::size_t i = 1; i < ahead.size(); ++i)
-            QVERIFY(ahead[i - 1].day < ahead[i].day && ahead[i - 1].load.q50 < ahead[i].load.q50);
-        QVERIFY(loadsAhead({}, {}, {}, 7).empty());
-        QVERIFY(loadsAhead(washes, Date{2026, 7, 10}, {}, 7).empty());
-        QCOMPARE(loadsAhead(washes, {}, {}, 0).size(), std::size_t{growthOutlookDays + 1});
+        const auto outlook = growthOutlook(washes, {}, 3, {}, 7);
+        const std::vector<LoadOnDay>& course = outlook->course;
+        QCOMPARE(course.front().day, (Date{2026, 7, 10}));
+        QCOMPARE(course.front().load.q50, outlook->now.q50);
+        QCOMPARE(course.back().day, records::plusDays({2026, 7, 10}, growthOutlookDays));
+        QCOMPARE(growthOutlook(washes, {}, 3, {}, 30)->course[1].load.q95, outlook->ahead.q95);
+        for (std::size_t i = 1; i < course.size(); ++i)
+            QVERIFY(course[i - 1].day < course[i].day && course[i - 1].load.q50 < course[i].load.q50);
+        QVERIFY(growthOutlook(washes, {}, 3, {})->course.empty()); // not asked for
+        QCOMPARE(growthOutlook(washes, {}, 3, {}, 1)->course.size(), std::size_t{growthOutlookDays + 1});
+    }
+
+    void lastYearSaysNothingOfThisYearsGrowth() {
+        const Sample before =
+            washed({2026, 1, 8}, 20); // 183 days before the last, and so still of the series
+        const Sample tooOld = washed({2026, 1, 7}, 20);
+        const std::vector washes{tooOld, before, washed({2026, 6, 10}, 2), washed({2026, 7, 10}, 6)};
+        QCOMPARE(growthOutlook(washes, {}, 3, {})->washes, 3);
     }
 
     void oneWashAssumesGrowthAndSaysSo() {
