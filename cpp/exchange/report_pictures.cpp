@@ -115,8 +115,9 @@ void addSeason(const Making& making, const records::Yard& yard) {
     if (season == making.request.seasons.end())
         return;
     const records::YardRecords all = kept(making, yard, latestOf(making, yard.id));
-    pictures::SeasonStrip strip = pictures::seasonStripOf({&all, 1}, making.records.samples,
-                                                          season->second.first, lastDayOf(making, yard.id));
+    pictures::SeasonStrip strip =
+        pictures::seasonStripOf({&all, 1}, pictures::washDaysOf(making.records.samples), season->second.first,
+                                lastDayOf(making, yard.id));
     if (season->second.turnDate)
         strip.turnDates = {*season->second.turnDate};
     ReportPicture picture = pictureOf(std::move(strip), pictures::drawSeasonStrip);

@@ -95,8 +95,8 @@ private:
 
 } // namespace
 
-SeasonStrip seasonStripOf(std::span<const records::YardRecords> yards,
-                          std::span<const records::Sample> washes, const Date& first, const Date& until) {
+SeasonStrip seasonStripOf(std::span<const records::YardRecords> yards, std::span<const Date> washed,
+                          const Date& first, const Date& until) {
     SeasonStrip strip{.first = first};
     if (!records::isValid(first) || !records::isValid(until))
         return strip;
@@ -114,11 +114,17 @@ SeasonStrip seasonStripOf(std::span<const records::YardRecords> yards,
                 strip.treatments.push_back({given.treatment.firstDay, records::endOf(given.treatment)});
     }
     known.fill(strip);
-    for (const records::Sample& wash : washes)
-        if (wash.state == records::SampleState::Finished && !wash.removed && wash.answer)
-            strip.washed.push_back(
-                records::localDate({wash.scoopedAtMs.value_or(wash.startedAtMs), wash.utcOffsetMinutes}));
+    strip.washed.assign(washed.begin(), washed.end());
     return strip;
+}
+
+std::vector<Date> washDaysOf(std::span<const records::Sample> samples) {
+    std::vector<Date> days;
+    for (const records::Sample& wash : samples)
+        if (wash.state == records::SampleState::Finished && !wash.removed && wash.answer)
+            days.push_back(
+                records::localDate({wash.scoopedAtMs.value_or(wash.startedAtMs), wash.utcOffsetMinutes}));
+    return days;
 }
 
 } // namespace halfcup::pictures

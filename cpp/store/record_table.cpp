@@ -29,11 +29,11 @@ std::string insertText(const std::string& table, std::span<const std::string_vie
 Row rowIn(SQLite::Statement& statement) {
     Row row;
     for (int column = 0; column < statement.getColumnCount(); ++column) {
-        const std::string name = statement.getColumnName(column);
+        const std::string_view name = statement.getColumnName(column);
         if (name == "id")
             row.id = statement.getColumn(column).getString();
         else
-            row.fields[name] = valueIn(statement, column);
+            row.fields.emplace(name, valueIn(statement, column));
     }
     return row;
 }

@@ -87,6 +87,9 @@ public:
     [[nodiscard]] std::vector<records::Sample>
     samplesOfYard(const records::RecordId& yardId,
                   std::int64_t sinceUtcMs); // of bees, finished, oldest first
+    /// The days of the same samples, and nothing else of them.
+    [[nodiscard]] std::vector<records::Date> washDays(const records::RecordId& yardId,
+                                                      std::int64_t sinceUtcMs);
 
     void save(const records::ScoopCount& count);
     /// The keeper's own counted scoops, oldest first, of all volumes.

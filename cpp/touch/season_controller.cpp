@@ -12,6 +12,7 @@
 #include <QLocale>
 
 #include <algorithm>
+#include <iterator>
 
 namespace halfcup::touch {
 
@@ -126,12 +127,11 @@ void SeasonController::readPicture() {
     constexpr std::int64_t dayMs = 86'400'000;
     // A day sooner: the first day begins earlier where clocks are ahead of UTC.
     const std::int64_t sinceMs = (records::daysSinceEpoch(first) - 1) * dayMs;
-    std::vector<records::Sample> washes;
+    std::vector<records::Date> washed;
     for (const records::YardRecords& kept : m_yards)
-        for (records::Sample& wash : m_services.store.samplesOfYard(kept.yard.id, sinceMs))
-            washes.push_back(std::move(wash));
+        std::ranges::copy(m_services.store.washDays(kept.yard.id, sinceMs), std::back_inserter(washed));
     pictures::SeasonStrip& strip = m_picture.shown;
-    strip = pictures::seasonStripOf(m_yards, washes, first, today);
+    strip = pictures::seasonStripOf(m_yards, washed, first, today);
     strip.today = today;
     for (const records::YardRecords& kept : m_yards)
         if (const auto turn = season::turnDateFrom(kept.yard, first)) // also one that has passed

@@ -210,6 +210,23 @@ private slots:
         QCOMPARE(found.front().id, newer.id);
     }
 
+    void theirDaysAlone() {
+        const auto store = open();
+        const Place place = addPlace(*store);
+        constexpr std::int64_t dayMs = 86'400'000;
+        Sample counted = addSample(*store, place.colony, startMs + dayMs, SampleState::Finished);
+        counted.scoopedAtMs = startMs + 2 * dayMs; // the day is that of the scoop, where the keeper was
+        counted.utcOffsetMinutes = 13 * 60;
+        counted.answer.emplace();
+        store->save(counted);
+        addSample(*store, place.colony, startMs + 2 * dayMs, SampleState::Finished); // without an answer
+        addSample(*store, place.colony, startMs + 3 * dayMs);                        // a draft
+        QCOMPARE(store->washDays(place.yard.id, startMs),
+                 std::vector{localDate({*counted.scoopedAtMs, counted.utcOffsetMinutes})});
+        QVERIFY(store->washDays(place.yard.id, startMs + 2 * dayMs).empty());
+        QVERIFY(store->washDays("nobody", 0).empty());
+    }
+
     void boardsAreNoWashes() {
         const auto store = open();
         const Place place = addPlace(*store);
