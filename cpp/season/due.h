@@ -91,8 +91,8 @@ struct DueColony {
 ///   date: from 42 days before it, where no wash came since, and 14 days after the last at the earliest.
 /// dueOn is the earliest of these days, the reason the gravest whose day has come; where none has, that of
 /// the earliest. In the tropics there is no first wash of the year and no end of washing. A last wash after
-/// today counts like any other: the store hands on none that lies further ahead than clocks differ. Errors: std::invalid_argument for a last wash on an
-/// impossible date.
+/// today counts like any other: the store hands on none that lies further ahead than clocks differ. Errors:
+/// std::invalid_argument for a last wash on an impossible date.
 [[nodiscard]] DueColony judge(const ColonyToJudge& colony, const YardYear& year, const records::Moment& now);
 
 /// True where a comes before b: late before due today before later; within these, over the line first, then

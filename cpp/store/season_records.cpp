@@ -151,28 +151,28 @@ std::vector<Round> Store::roundsOf(const RecordId& yardId) {
     return rounds;
 }
 
-namespace {
-
-constexpr auto finishedInYard = " JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ?"
-                                " AND sample.started_at_ms >= ? AND sample.state = 'finished'"
-                                " AND sample.other_count IS NULL AND sample.removed = 0";
-constexpr auto oldestFirst = " ORDER BY sample.started_at_ms, sample.id";
-
-} // namespace
-
 std::vector<Sample> Store::samplesOfYard(const RecordId& yardId, std::int64_t sinceUtcMs) {
     std::vector<Sample> samples;
-    for (const Row& row : rows(Kind::Sample, std::string(finishedInYard) + oldestFirst, {yardId, sinceUtcMs}))
+    for (const Row& row :
+         rows(Kind::Sample,
+              "JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.started_at_ms "
+              ">= ?"
+              " AND sample.state = 'finished' AND sample.other_count IS NULL AND sample.removed = 0 ORDER BY "
+              "sample.started_at_ms, sample.id",
+              {yardId, sinceUtcMs}))
         samples.push_back(sampleFrom(row.id, row.fields));
     return samples;
 }
 
 std::vector<Date> Store::washDays(const RecordId& yardId, std::int64_t sinceUtcMs) {
     return guarded([&] {
-        SQLite::Statement moments(*m_database,
-                                  std::string("SELECT coalesce(sample.scooped_at_ms, sample.started_at_ms),"
-                                              " sample.utc_offset_min FROM sample") +
-                                      finishedInYard + " AND sample.mites IS NOT NULL" + oldestFirst);
+        SQLite::Statement moments(
+            *m_database,
+            "SELECT coalesce(sample.scooped_at_ms, sample.started_at_ms), sample.utc_offset_min FROM sample"
+            " JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.started_at_ms "
+            ">= ?"
+            " AND sample.state = 'finished' AND sample.other_count IS NULL AND sample.removed = 0"
+            " AND sample.mites IS NOT NULL ORDER BY sample.started_at_ms, sample.id");
         moments.bind(1, yardId);
         moments.bind(2, sinceUtcMs);
         std::vector<Date> days;

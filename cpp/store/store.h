@@ -87,17 +87,14 @@ public:
     [[nodiscard]] std::vector<records::Sample>
     samplesOfYard(const records::RecordId& yardId,
                   std::int64_t sinceUtcMs); // of bees, finished, oldest first
-    /// The days of the same samples, and nothing else of them.
     [[nodiscard]] std::vector<records::Date> washDays(const records::RecordId& yardId,
-                                                      std::int64_t sinceUtcMs);
+                                                      std::int64_t sinceUtcMs); // the days of these alone
 
     void save(const records::ScoopCount& count);
-    /// The keeper's own counted scoops, oldest first, of all volumes.
-    [[nodiscard]] std::vector<records::ScoopCount> scoopCounts();
+    [[nodiscard]] std::vector<records::ScoopCount> scoopCounts(); // the keeper's own, oldest first
 
     void save(const records::Round& round);
-    /// The yard's rounds, newest first.
-    [[nodiscard]] std::vector<records::Round> roundsOf(const records::RecordId& yardId);
+    [[nodiscard]] std::vector<records::Round> roundsOf(const records::RecordId& yardId); // newest first
 
     /// Appends one act of counting, numbered after those there. On disk when it returns.
     void addCount(const records::RecordId& sampleId, const records::CountEvent& event);

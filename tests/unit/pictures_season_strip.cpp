@@ -273,14 +273,16 @@ private slots:
         }
         washes[1].removed = true;
         washes[2].answer.reset();
-        const SeasonStrip strip = seasonStripOf(std::span(&kept, 1), washDaysOf(washes), january, {2026, 6, 15});
+        const SeasonStrip strip =
+            seasonStripOf(std::span(&kept, 1), washDaysOf(washes), january, {2026, 6, 15});
         QCOMPARE(strip.flow, (std::vector<DaySpan>{{{2026, 4, 20}, {2026, 5, 19}}}));
         QCOMPARE(strip.uncapped, (std::vector<DaySpan>{{{2026, 1, 1}, {2026, 1, 31}}}));
         QCOMPARE(strip.capped, (std::vector<DaySpan>{{{2026, 2, 1}, {2026, 6, 15}}}));
         QCOMPARE(strip.treatments, (std::vector<DaySpan>{{{2026, 1, 5}, {2026, 1, 5}}}));
         QCOMPARE(strip.washed, (std::vector<Date>{{2026, 5, 19}})); // the local day
         QVERIFY(seasonStripOf(std::span(&kept, 1), washDaysOf(washes), january, {2025, 1, 1}).flow.empty());
-        QVERIFY(seasonStripOf(std::span(&kept, 1), washDaysOf(washes), {2026, 2, 31}, {2026, 6, 15}).flow.empty());
+        QVERIFY(seasonStripOf(std::span(&kept, 1), washDaysOf(washes), {2026, 2, 31}, {2026, 6, 15})
+                    .flow.empty());
     }
 
     void itIsDrawnAtOnce() {

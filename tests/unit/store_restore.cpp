@@ -338,8 +338,9 @@ private slots:
             if (run > runs * 3 / 4 && restored == 0)
                 takesUs = takesUs * 3 / 2; // the machine has got more to do since it was measured
             m_host.nowMs += 1000;
-            m_aside = QString::fromStdString(keptAsidePrefix(m_path.toStdString())) +
-                      QDateTime::fromMSecsSinceEpoch(m_host.nowMs, QTimeZone::utc()).toString("yyyyMMdd-HHmmss");
+            m_aside =
+                QString::fromStdString(keptAsidePrefix(m_path.toStdString())) +
+                QDateTime::fromMSecsSinceEpoch(m_host.nowMs, QTimeZone::utc()).toString("yyyyMMdd-HHmmss");
             restore(); // a second try is not hindered by what the first left
             QCOMPARE(value(yardNames), std::string("In the backup"));
             QVERIFY(!QFile::exists(m_path + ".restoring"));
