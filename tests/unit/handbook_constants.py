@@ -8,7 +8,8 @@ handbook_constants.py ROOT. Three checks, one line a complaint, exit code 0 or 1
    value, or among the mathematics with a reason. (A file's own constants count too.)
 2. A constant with an id has the handbook's figure, and nothing in the list is left over.
 3. No figure that is telling of the handbook (three digits and more, or hundredths and less) is written into C++
-   elsewhere; where one has to be, the list's "literals" names file, figure and handbook id.
+   elsewhere; where one has to be, the list's "literals" names file, figure and handbook id. A figure that is
+   another thing's and only happens to be the same stands in "coincidences" with what it is.
 """
 
 import json
@@ -100,14 +101,16 @@ for name, text in stripped.items():
         for literal in NUMBER.findall(line):
             if float(literal) in tell:
                 key = f"{name} {literal}"
-                if key in allowed["literals"]:
+                if key in allowed["coincidences"]:
+                    used.add(key)
+                elif key in allowed["literals"]:
                     used.add(key)
                     if allowed["literals"][key] not in entries:
                         complaints.append(f"{name}:{number}: '{allowed['literals'][key]}' is no id of the handbook.")
                 else:
                     complaints.append(f"{name}:{number}: {literal} is the handbook's '{tell[float(literal)]}'; "
                                       "read it from there, or name it in tests/unit/handbook_constants.json.")
-for key in allowed["literals"]:
+for key in [*allowed["literals"], *allowed["coincidences"]]:
     if key not in used:
         complaints.append(f"handbook_constants.json: {key} is not there any more.")
 
