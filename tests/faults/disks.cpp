@@ -71,9 +71,9 @@ QString untrue(const Outcome& outcome, const std::string& call, Failure failure)
     case Trouble::Busy:
         return wrong("these records cannot be used");
     case Trouble::NotAllowed:
-        return isOpen || failure == Failure::Dead || failure == Failure::Crowded
-                   ? QString() // of a name there is no room for, too: SQLite says no more
-                   : wrong("nobody may write there");
+        if (failure == Failure::Crowded && outcome.technical.find("unable to open") != std::string::npos)
+            return {}; // a new name there is no room for
+        return isOpen || failure == Failure::Dead ? QString() : wrong("nobody may write there");
     case Trouble::Failed:
         return wasFull() && !isSync && !isIndex ? wrong("something else than that the disk is full")
                                                 : QString();
