@@ -6,6 +6,8 @@
 
 #include <QGuiApplication>
 
+#include <utility>
+
 namespace halfcup::touch {
 
 App::App(Services& services, Messages& messages, QObject* parent)
@@ -118,10 +120,14 @@ App::App(Services& services, Messages& messages, QObject* parent)
     wireBackup();
     wireFolder();
 
-    connect(qGuiApp, &QGuiApplication::applicationStateChanged, this, [this](Qt::ApplicationState state) {
-        if (state == Qt::ApplicationActive && m_navigator.page() == Navigator::Here)
-            m_here.arrive();
-    });
+    // At the start all has just been read.
+    connect(qGuiApp, &QGuiApplication::applicationStateChanged, this,
+            [this, wasAway = false](Qt::ApplicationState state) mutable {
+                const bool isBack = state == Qt::ApplicationActive && std::exchange(wasAway, false);
+                wasAway = wasAway || state != Qt::ApplicationActive;
+                if (isBack && m_navigator.page() == Navigator::Here)
+                    m_here.arrive();
+            });
 
     // Each page is read when it comes up, so that it never shows what was.
     connect(&m_navigator, &Navigator::pageChanged, this, [this] {

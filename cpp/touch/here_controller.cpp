@@ -119,8 +119,10 @@ void HereController::refresh() {
     if (std::ranges::none_of(m_yards,
                              [&](const records::Yard& yard) { return yard.id == m_yardId.toStdString(); }))
         m_yardId.clear();
+    const QString before = m_yardId;
     usePosition();
-    readYard();
+    if (m_yardId == before) // another yard has been read by now
+        readYard();
     emit changed();
 }
 

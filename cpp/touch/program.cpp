@@ -12,12 +12,14 @@
 #include "touch/words.h"
 
 #include <QFont>
+#include <QFontDatabase>
 #include <QGuiApplication>
 #include <QPixmapCache>
+#include <QQmlComponent>
 #include <QQuickStyle>
 #include <QQuickWindow>
 
-#include <stdexcept>
+#include <future>
 
 // The registration lives in static libraries and is called by name, so that the linker keeps it.
 extern void qml_register_types_Halfcup_Touch();
@@ -27,12 +29,45 @@ namespace halfcup::touch {
 
 namespace {
 
+std::unique_ptr<QQmlApplicationEngine> makeEngine() {
+    auto engine = std::make_unique<QQmlApplicationEngine>();
+    engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+    return engine;
+}
+
+QUrl urlOf(const QString& page) {
+    return QUrl(QStringLiteral("qrc:/qt/qml/Halfcup/") + page);
+}
+
 QQuickWindow* load(QQmlApplicationEngine& engine, const QString& page, const QVariantMap& properties) {
-    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     engine.setInitialProperties(properties);
-    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Halfcup/") + page));
+    engine.load(urlOf(page));
     return engine.rootObjects().isEmpty() ? nullptr
                                           : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
+}
+
+/// The first pages and all they are made of: the engine keeps what it has read.
+void readFirstPages(QQmlApplicationEngine& engine) {
+    for (const char* page : {"Main.qml", "here/HerePage.qml"})
+        const QQmlComponent read(&engine, urlOf(QLatin1String(page)), QQmlComponent::PreferSynchronous);
+}
+
+/// What the program needs besides its pages.
+struct Opened {
+    std::unique_ptr<store::Store> store;
+    handbook::Handbook handbook;
+};
+
+Opened openRecords(const std::string& path, const store::StoreHost& host) {
+    Opened opened{std::make_unique<store::Store>(path, host), handbook::builtIn()};
+    QFontDatabase::families(); // the system's fonts are listed once, at the first question
+    return opened;
+}
+
+/// Beside the caller where there are threads (not in every browser); else when it is asked for.
+std::future<Opened> openBeside(const std::string& path, const store::StoreHost& host) {
+    constexpr auto how = QT_CONFIG(thread) ? std::launch::async : std::launch::deferred;
+    return std::async(how, openRecords, path, host);
 }
 
 } // namespace
@@ -47,13 +82,16 @@ void prepareQuick(const QString& language) {
 Program::Program(device::Platform& platform, const ProgramOptions& options)
     : m_platform(platform)
     , m_options(options)
-    , m_handbook(handbook::builtIn())
-    , m_store(
-          std::make_unique<store::Store>(options.databasePath.toStdString(),
-                                         store::StoreHost{[&platform] { return platform.clock->now().utcMs; },
-                                                          [&platform] { return platform.random->next(); }}))
-    , m_settings(std::make_unique<Settings>(*m_store))
     , m_messages(std::make_unique<Messages>()) {
+    auto opening = openBeside(options.databasePath.toStdString(),
+                              {[&platform] { return platform.clock->now().utcMs; },
+                               [&platform] { return platform.random->next(); }});
+    m_engine = makeEngine();
+    readFirstPages(*m_engine);
+    Opened opened = opening.get();
+    m_store = std::move(opened.store);
+    m_handbook = std::move(opened.handbook);
+    m_settings = std::make_unique<Settings>(*m_store);
     useLanguage(options.language.value_or(m_settings->language()));
     m_handbook.sayIn([](const std::string& text) { return words::fromHandbook(text).toStdString(); });
     auto makeSource = options.makeSource;
@@ -102,10 +140,8 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     QObject::connect(m_surroundings.get(), &Surroundings::memoryIsShort, m_look.get(), [this] {
         if (m_window)
             m_window->releaseResources();
-        if (m_engine) {
-            m_engine->collectGarbage();
-            m_engine->trimComponentCache();
-        }
+        m_engine->collectGarbage();
+        m_engine->trimComponentCache();
         QPixmapCache::clear();
     });
 }
@@ -130,7 +166,6 @@ bool Program::show() {
     font.setFamily(m_look->fontFamily());
     QGuiApplication::setFont(font);
 
-    m_engine = std::make_unique<QQmlApplicationEngine>();
     QObject::connect(m_engine.get(), &QQmlEngine::warnings, m_look.get(),
                      [this](const QList<QQmlError>& errors) {
                          for (const QQmlError& error : errors)
@@ -139,18 +174,19 @@ bool Program::show() {
     m_app->start();
     m_window = load(*m_engine, QStringLiteral("Main.qml"),
                     {{QStringLiteral("app"), QVariant::fromValue(m_app.get())},
-                     {QStringLiteral("surroundings"), QVariant::fromValue(m_surroundings.get())}});
+                     {QStringLiteral("surroundings"), QVariant::fromValue(m_surroundings.get())},
+                     {QStringLiteral("width"), m_options.windowSize.width()},
+                     {QStringLiteral("height"), m_options.windowSize.height()}});
     if (!m_window)
         return false;
     m_surroundings->watch(m_window);
-    m_window->resize(m_options.windowSize);
     m_window->show();
     return true;
 }
 
 std::unique_ptr<QQmlApplicationEngine> showTrouble(Look& look, RecoveryController& recovery) {
     Look::setInstance(&look);
-    auto engine = std::make_unique<QQmlApplicationEngine>();
+    auto engine = makeEngine();
     if (QQuickWindow* window = load(*engine, QStringLiteral("TroubleWindow.qml"),
                                     {{QStringLiteral("recovery"), QVariant::fromValue(&recovery)}})) {
         window->resize(360, 740);
