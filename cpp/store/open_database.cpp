@@ -72,7 +72,9 @@ std::unique_ptr<SQLite::Database> openDatabase(const std::string& path) {
     return guarded([&] {
         std::unique_ptr<SQLite::Database> database;
         try {
-            database = std::make_unique<SQLite::Database>(path, SQLite::OPEN_READWRITE, busyTimeoutMs);
+            // No lock around each value that is read: one thread at a time has the connection.
+            database = std::make_unique<SQLite::Database>(path, SQLite::OPEN_READWRITE | SQLite::OPEN_NOMUTEX,
+                                                          busyTimeoutMs);
         } catch (const SQLite::Exception& error) {
             throw StoreError(StoreError::Kind::NotAllowed,
                              error.what()); // the file is there, see makePrivate

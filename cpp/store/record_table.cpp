@@ -4,7 +4,9 @@
 
 #include "records/clean_text.h"
 
-#include <algorithm>
+#include <sqlite3.h>
+
+#include <span>
 
 namespace halfcup::store {
 
@@ -26,17 +28,41 @@ std::string insertText(const std::string& table, std::span<const std::string_vie
            ") ON CONFLICT(id) DO UPDATE SET " + updates;
 }
 
-Row rowIn(SQLite::Statement& statement) {
+/// The id, then the fields in the order of their names.
+std::string selectText(const std::string& table, std::span<const std::string_view> names,
+                       const std::string& rest) {
+    std::string columns = table + ".id";
+    for (const std::string_view name : names)
+        columns += ", " + table + "." + std::string(name);
+    return "SELECT " + columns + " FROM " + table + " " + rest;
+}
+
+Row rowIn(SQLite::Statement& statement, std::span<const std::string_view> names) {
     Row row;
-    for (int column = 0; column < statement.getColumnCount(); ++column) {
-        const std::string_view name = statement.getColumnName(column);
-        if (name == "id")
-            row.id = statement.getColumn(column).getString();
-        else
-            row.fields.emplace(name, valueIn(statement, column));
+    row.id = statement.getColumn(0).getString();
+    int column = 0;
+    for (const std::string_view name : names) {
+        Value value = valueIn(statement, ++column);
+        if (!std::holds_alternative<std::monostate>(value)) // names are sorted: each goes to the map's end
+            row.fields.emplace_hint(row.fields.end(), name, std::move(value));
     }
     return row;
 }
+
+/// A statement left open would hold the read snapshot.
+class Reset {
+public:
+    explicit Reset(SQLite::Statement& statement)
+        : m_statement(statement) {
+        m_statement.tryReset();
+    }
+    ~Reset() { m_statement.tryReset(); }
+    Reset(const Reset&) = delete;
+    Reset& operator=(const Reset&) = delete;
+
+private:
+    SQLite::Statement& m_statement;
+};
 
 } // namespace
 
@@ -53,41 +79,48 @@ void bindValue(SQLite::Statement& statement, int index, const Value& value) {
 
 Value valueIn(const SQLite::Statement& statement, int column) {
     const SQLite::Column value = const_cast<SQLite::Statement&>(statement).getColumn(column);
-    if (value.isInteger())
+    switch (value.getType()) {
+    case SQLITE_INTEGER:
         return value.getInt64();
-    if (value.isFloat())
+    case SQLITE_FLOAT:
         return value.getDouble();
-    if (value.isText())
+    case SQLITE_TEXT:
         return value.getString();
-    return {};
+    default:
+        return {};
+    }
 }
 
 RecordTable::RecordTable(SQLite::Database& database, records::Kind kind)
     : m_database(database)
     , m_kind(kind)
     , m_name(records::nameOf(kind))
-    , m_find(database, "SELECT * FROM " + m_name + " WHERE id = ?")
+    , m_find(database, selectText(m_name, records::fieldNames(kind), "WHERE id = ?"))
     , m_insert(database, insertText(m_name, records::fieldNames(kind)))
     , m_revise(database,
                "INSERT INTO revision(record_id, field, stamp, kind, value) VALUES (?, ?, ?, ?, ?)") {}
 
 std::optional<Row> RecordTable::find(const records::RecordId& id) {
-    m_find.tryReset();
+    const Reset reset(m_find);
     m_find.bind(1, id);
-    std::optional<Row> row;
     if (m_find.executeStep())
-        row = rowIn(m_find);
-    m_find.tryReset(); // a statement left open would hold the read snapshot
-    return row;
+        return rowIn(m_find, records::fieldNames(m_kind));
+    return std::nullopt;
 }
 
 std::vector<Row> RecordTable::select(const std::string& rest, const std::vector<Value>& values) {
-    SQLite::Statement statement(m_database, "SELECT " + m_name + ".* FROM " + m_name + " " + rest);
+    auto prepared = m_selects.find(rest);
+    if (prepared == m_selects.end())
+        prepared =
+            m_selects.try_emplace(rest, m_database, selectText(m_name, records::fieldNames(m_kind), rest))
+                .first;
+    SQLite::Statement& statement = prepared->second;
+    const Reset reset(statement);
     for (std::size_t i = 0; i < values.size(); ++i)
         bindValue(statement, static_cast<int>(i) + 1, values[i]);
     std::vector<Row> rows;
     while (statement.executeStep())
-        rows.push_back(rowIn(statement));
+        rows.push_back(rowIn(statement, records::fieldNames(m_kind)));
     return rows;
 }
 
@@ -102,9 +135,7 @@ int RecordTable::write(const records::RecordId& id, const Fields& fields,
             continue;
         const auto there = merged.find(name);
         const Value value = records::cleanValue(given->second);
-        const bool isNew = !present && !std::holds_alternative<std::monostate>(value);
-        const bool differs = present && (there == merged.end() || there->second != value);
-        if (!isNew && !differs)
+        if (value == (there == merged.end() ? Value{} : there->second))
             continue;
         merged[std::string(name)] = value;
         m_revise.tryReset();

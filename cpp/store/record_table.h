@@ -9,6 +9,8 @@
 #include <SQLiteCpp/Database.h>
 #include <SQLiteCpp/Statement.h>
 
+#include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <utility>
@@ -16,7 +18,7 @@
 
 namespace halfcup::store {
 
-/// A record as it lies in its table.
+/// A record as it lies in its table; a field that holds nothing is left out.
 struct Row {
     records::RecordId id;
     records::Fields fields;
@@ -37,7 +39,8 @@ public:
     RecordTable(SQLite::Database& database, records::Kind kind);
 
     [[nodiscard]] std::optional<Row> find(const records::RecordId& id);
-    /// rest: what follows "SELECT * FROM <kind>", with ? for each of the values.
+    /// rest: what follows "SELECT * FROM <kind>", with ? for each of the values. The program's own texts
+    /// alone: each is prepared once and kept.
     [[nodiscard]] std::vector<Row> select(const std::string& rest,
                                           const std::vector<records::Value>& values = {});
 
@@ -60,6 +63,7 @@ private:
     SQLite::Statement m_find;
     SQLite::Statement m_insert;
     SQLite::Statement m_revise;
+    std::map<std::string, SQLite::Statement, std::less<>> m_selects; // by what follows the table's name
 };
 
 /// Binds a value of any type to a parameter, 1-based; reads a column back.

@@ -83,9 +83,9 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     : m_platform(platform)
     , m_options(options)
     , m_messages(std::make_unique<Messages>()) {
-    auto opening = openBeside(options.databasePath.toStdString(),
-                              {[&platform] { return platform.clock->now().utcMs; },
-                               [&platform] { return platform.random->next(); }});
+    auto opening =
+        openBeside(options.databasePath.toStdString(), {[&platform] { return platform.clock->now().utcMs; },
+                                                        [&platform] { return platform.random->next(); }});
     m_engine = makeEngine();
     readFirstPages(*m_engine);
     Opened opened = opening.get();

@@ -3,6 +3,7 @@
 // The start of the app up to its first picture, as touch/main.cpp puts it together: bench_start DATABASE.
 // The clock stands where the records of bench_make_records end.
 #include "first_frame.h"
+#include "many_records.h"
 
 #include "device/shifted_clock.h"
 #include "touch/program.h"
@@ -22,7 +23,8 @@ int main(int argc, char** argv) {
     }
     touch::prepareQuick();
     device::Platform platform = device::makePlatform();
-    platform.clock = std::make_unique<device::ShiftedClock>(std::move(platform.clock), 1'781'600'400'000);
+    platform.clock =
+        std::make_unique<device::ShiftedClock>(std::move(platform.clock), bench::dayAfterwardsMs);
     touch::ProgramOptions options;
     options.databasePath = QString::fromLocal8Bit(argv[1]);
     touch::refuseDamaged(options.databasePath);

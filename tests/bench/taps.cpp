@@ -4,18 +4,14 @@
 // SQLite's same mode on the same disk; and a minute of twenty taps a second: bench_taps FOLDER RUNS SECONDS.
 // Lines: "tap MS", "bare MS" in turns, then "frame MS" for each frame of the minute, from the touch to its
 // picture.
-#include "device/fake/fake_platform.h"
-#include "device/fake/fake_surroundings.h"
+#include "shown_program.h"
+
 #include "exchange/demo_reader.h"
 #include "exchange/keep_demo.h"
-#include "place/scripted_position_source.h"
-#include "touch/program.h"
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
 #include <QQuickItem>
-#include <QQuickWindow>
-#include <QTest>
 #include <QTimer>
 
 #include <cstdio>
@@ -89,16 +85,8 @@ QQuickItem* find(QQuickItem* root, const QString& name) {
 class Counting {
 public:
     explicit Counting(const QString& database)
-        : m_device(device::makeFakePlatform()) {
-        touch::ProgramOptions options;
-        options.databasePath = database;
-        options.surroundings = &m_around.surroundings;
-        options.makeSource = [](const QString&) { return std::make_unique<place::ScriptedPositionSource>(); };
-        m_program = std::make_unique<touch::Program>(m_device.platform, options);
-        const records::Moment now = m_program->services().now();
-        exchange::keepDemo(m_program->store(), exchange::readDemo(exchange::builtInDemo(), {now.utcMs, now}));
-        must(m_program->show() && QTest::qWaitForWindowExposed(m_program->window()), "No window.");
-        touch::App& app = m_program->app();
+        : m_program(database, device::SetClock::kStartUtcMs, loadDemo) {
+        touch::App& app = m_program.app();
         app.navigator()->home();
         app.here()->refresh();
         app.here()->act();
@@ -106,9 +94,9 @@ public:
         wash.queenSafe();
         wash.scooped();
         wash.poured();
-        m_device.clock->advance(61'000);
+        m_program.clock().advance(61'000);
         wash.endShake();
-        m_device.clock->advance(31'000);
+        m_program.clock().advance(31'000);
         wash.endSettle();
         QTest::qWait(500);
         QQuickItem* field = find(window()->contentItem(), QStringLiteral("countField"));
@@ -117,18 +105,21 @@ public:
     }
 
     void touch() {
-        m_device.clock->advance(1);
+        m_program.clock().advance(1);
         QTest::mousePress(window(), Qt::LeftButton, {}, m_at);
         QTest::mouseRelease(window(), Qt::LeftButton, {}, m_at);
     }
 
-    QQuickWindow* window() { return m_program->window(); }
-    std::int64_t counted() { return m_program->app().wash()->count()->mites(); }
+    QQuickWindow* window() { return m_program.window(); }
+    std::int64_t counted() { return m_program.app().wash()->count()->mites(); }
 
 private:
-    device::FakePlatform m_device;
-    device::FakeSurroundings m_around;
-    std::unique_ptr<touch::Program> m_program;
+    static void loadDemo(touch::Program& program) {
+        const records::Moment now = program.services().now();
+        exchange::keepDemo(program.store(), exchange::readDemo(exchange::builtInDemo(), {now.utcMs, now}));
+    }
+
+    bench::ShownProgram m_program;
     QPoint m_at;
 };
 

@@ -9,5 +9,5 @@ target_link_libraries(bench_empty_window PRIVATE Qt6::Quick Qt6::QuickControls2)
 
 foreach(name start pages taps)
     add_executable(bench_${name} ${name}.cpp)
-    target_link_libraries(bench_${name} PRIVATE Halfcup::touch halfcup_qml Qt6::Test)
+    target_link_libraries(bench_${name} PRIVATE bench_many_records Halfcup::touch halfcup_qml Qt6::Test)
 endforeach()
