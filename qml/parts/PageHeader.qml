@@ -81,7 +81,7 @@ Item {
         }
 
         DemoBadge {
-                visible: header.demo
+            visible: header.demo
         }
     }
 

@@ -48,7 +48,7 @@ Column {
         DemoBadge {
             id: lineBadge
 
-                anchors.right: parent.right
+            anchors.right: parent.right
             visible: words.demo
         }
     }

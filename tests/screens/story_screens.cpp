@@ -72,6 +72,12 @@ const std::vector<Screen>& storyScreens() {
          }},
         {"colony: marks", S::Demo, 1,
          [](S& s) { return openColony(s) && press(s, {"marksMeaning"}) && at(s, "marks"); }},
+        {"colony: washes of days to come", S::Demo, 1,
+         [](S& s) {
+             constexpr std::int64_t yearMs = 365LL * 86'400'000;
+             s.device().clock->setUtc(s.device().clock->now().utcMs - yearMs);
+             return openColony(s);
+         }},
         {"event: what happened", S::Demo, 1,
          [](S& s) { return openColony(s) && press(s, {"somethingHappened"}) && at(s, "eventPage"); }},
         {"event: supers", S::Demo, 1,
