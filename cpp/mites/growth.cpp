@@ -38,11 +38,11 @@ struct Row {
 
 // Log-mass of each row on the range of growth, prior included.
 std::vector<Row> rowsOver(const Series& series, const GrowthPrior& prior, double low, double high,
-                          std::size_t count, EtaGrid* grid) {
+                          std::size_t count, double nodes, EtaGrid* grid) {
     const double step = (high - low) / static_cast<double>(count - 1);
     const std::vector<double> looks{low, 0.75 * low + 0.25 * high, 0.5 * (low + high),
                                     0.25 * low + 0.75 * high, high};
-    *grid = etaGrid(series, looks);
+    *grid = etaGrid(series, looks, nodes);
     std::vector<Row> rows;
     for (std::size_t i = 0; i < count; ++i) {
         const double growth = low + static_cast<double>(i) * step;
@@ -86,7 +86,7 @@ GrowthPosterior::GrowthPosterior(std::span<const DatedWash> washes, GrowthModel 
     double high = prior.mean + reach * prior.sd;
     EtaGrid grid{};
     for (int pass = 0; pass < 2; ++pass) { // narrow down to where the mass is
-        const std::vector<Row> rows = rowsOver(series, prior, low, high, kCoarseRows, &grid);
+        const std::vector<Row> rows = rowsOver(series, prior, low, high, kCoarseRows, kNodesForMass, &grid);
         const double step = (high - low) / static_cast<double>(kCoarseRows - 1);
         double top = -INFINITY;
         for (const Row& row : rows)
@@ -102,7 +102,7 @@ GrowthPosterior::GrowthPosterior(std::span<const DatedWash> washes, GrowthModel 
         low = start + step * (first > 0 ? static_cast<double>(first) - 1 : 0.0);
         high = start + step * static_cast<double>(std::min(last + 1, rows.size() - 1));
     }
-    std::vector<Row> rows = rowsOver(series, prior, low, high, kRows, &grid);
+    std::vector<Row> rows = rowsOver(series, prior, low, high, kRows, kNodesForTable, &grid);
     const double step = (high - low) / static_cast<double>(kRows - 1);
     double top = -INFINITY;
     for (const Row& row : rows)

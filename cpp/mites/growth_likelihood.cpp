@@ -11,8 +11,7 @@ namespace halfcup::mites {
 
 namespace {
 
-constexpr double kDropped = 32;      // exp(-32) below the top is left out
-constexpr double kStepsPerWidth = 6; // nodes of eta per standard deviation of it
+constexpr double kDropped = 32; // exp(-32) below the top is left out
 
 } // namespace
 
@@ -66,7 +65,7 @@ double logSeries(const Series& series, double growth, double eta) {
     return sum + 0.5 * std::log(information);
 }
 
-EtaGrid etaGrid(const Series& series, std::span<const double> growths) {
+EtaGrid etaGrid(const Series& series, std::span<const double> growths, double nodes) {
     const double width = std::sqrt(1 / (series.mites + 0.5) + 1 / series.shapes);
     double low = INFINITY;
     double high = -INFINITY;
@@ -94,8 +93,7 @@ EtaGrid etaGrid(const Series& series, std::span<const double> growths) {
         low = std::min(low, left);
         high = std::max(high, right);
     }
-    const auto count =
-        static_cast<std::size_t>(std::clamp((high - low) / width * kStepsPerWidth, 60.0, 3000.0));
+    const auto count = static_cast<std::size_t>(std::clamp((high - low) / width * nodes, 60.0, 3000.0));
     return {low, (high - low) / static_cast<double>(count), count + 1};
 }
 

@@ -34,13 +34,18 @@ Series prepareSeries(std::span<const DatedWash> washes, const GrowthModel& model
 // ln [likelihood * conditional Jeffreys prior of eta], up to a constant; no prior of r in it.
 double logSeries(const Series& series, double growth, double eta);
 
+// Nodes of eta for each standard deviation of it. Sums over a bell this smooth converge as exp(-2 (pi n)^2):
+// two nodes are more than enough for the mass of a row, six for a table that is read between its nodes.
+inline constexpr double kNodesForMass = 2;
+inline constexpr double kNodesForTable = 6;
+
 // A range of eta with all that is within e^-30 of the top, for each growth in the span; and a step fine
 // enough.
 struct EtaGrid {
     double low, step;
     std::size_t count;
 };
-EtaGrid etaGrid(const Series& series, std::span<const double> growths);
+EtaGrid etaGrid(const Series& series, std::span<const double> growths, double nodes = kNodesForTable);
 
 // exp(logSeries - top) along the grid; returns top in *top.
 std::vector<double> seriesRow(const Series& series, double growth, const EtaGrid& grid, double* top);
