@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "place/byte_feed.h"
 
+#include <QDir>
 #include <QFile>
 #include <QFileInfo>
 #include <QTcpSocket>
@@ -201,6 +202,11 @@ public:
         });
         connect(&m_port, &QSerialPort::errorOccurred, this, &SerialFeed::onError);
         connect(&m_hunt, &QTimer::timeout, this, &SerialFeed::tryNextSpeed);
+        // Qt 6.8 does not tell that a receiver was pulled out; its file goes with it.
+        connect(&m_presence, &QTimer::timeout, this, [this] {
+            if (!QFileInfo::exists(QDir(QStringLiteral("/dev")).absoluteFilePath(m_setting.path)))
+                onError(QSerialPort::ResourceError);
+        });
     }
 
     ~SerialFeed() override { m_port.disconnect(this); }
@@ -212,6 +218,9 @@ public:
         emit opened();
         if (m_setting.baud == 0)
             m_hunt.start(kListenMs);
+#ifdef Q_OS_UNIX
+        m_presence.start(kPresenceMs);
+#endif
     }
 
 private:
@@ -251,10 +260,12 @@ private:
     // NMEA 0183, then what receivers are commonly set to.
     static constexpr std::array<int, 4> kSpeeds{4800, 9600, 38400, 115200};
     static constexpr int kListenMs = 3000;
+    static constexpr int kPresenceMs = 1000;
 
     SourceSetting m_setting;
     QSerialPort m_port;
     QTimer m_hunt;
+    QTimer m_presence;
     NmeaLines m_lines;
     std::size_t m_speed = 0;
     bool m_finished = false;

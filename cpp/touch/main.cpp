@@ -218,6 +218,7 @@ int main(int argc, char** argv) {
     std::unique_ptr<RecoveryController> trouble;
     std::unique_ptr<QQmlApplicationEngine> troubleWindow;
     const std::function<void()> startNext = [&] {
+        troubleWindow.reset(); // one engine at a time
         try {
             refuseDamaged(options.databasePath);
             if (runs.make().show())

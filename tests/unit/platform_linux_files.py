@@ -101,6 +101,15 @@ def fill_in(folder, out, website):
     return run("cmake", f"-DOUT={out}", f"-DHALFCUP_WEBSITE={website}", "-P", os.path.join(folder, "metainfo.cmake"))
 
 
+def judged(file, website):
+    """What appstreamcli complains of. Without a website there is none to name, of which 1.0 warns (0.16 does not)."""
+    code, said = run("appstreamcli", "validate", "--no-net", file)
+    grave = [line for line in said.splitlines() if re.match(r"[EW]:", line)]
+    if code and not website and grave and all("url-homepage-missing" in line for line in grave):
+        return []
+    return [f"appstreamcli: {said}"] if code else []
+
+
 def metainfo(sources, folder):
     wrong = []
     file = os.path.join(os.environ["XDG_DATA_HOME"], f"{ID}.metainfo.xml")
@@ -109,12 +118,10 @@ def metainfo(sources, folder):
         code, said = fill_in(folder, file, website)
         if code:
             return [f"metainfo.cmake: {said}"]
-        for command in (("xmllint", "--noout", file), ("appstreamcli", "validate", "--no-net", file)):
-            code, said = run(*command)
-            if code:
-                wrong.append(f"{command[0]}: {said}")
-                if command[0] == "xmllint":
-                    return wrong
+        code, said = run("xmllint", "--noout", file)
+        if code:
+            return [*wrong, f"xmllint: {said}"]
+        wrong += judged(file, website)
         root = ET.parse(file).getroot()
         images = [i.text for i in root.iter("image")]
         if bool(website) != bool(images):
