@@ -226,6 +226,7 @@ def main():
     chance = random.Random(SEED)
     failed = False
     with tempfile.TemporaryDirectory() as folder:
+        os.environ["TMPDIR"] = folder  # what a killed one leaves behind goes with it
         for name in sys.argv[3:] or JOURNEYS:
             place = os.path.join(folder, name)
             os.mkdir(place)

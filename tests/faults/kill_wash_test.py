@@ -178,6 +178,7 @@ def main():
     chance = random.Random(SEED)
     started = time.monotonic()
     with tempfile.TemporaryDirectory() as folder:
+        os.environ["TMPDIR"] = folder  # what a killed one leaves behind goes with it
         path = os.path.join(folder, "halfcup.db")
         judge = Judge(path)
         in_wash = 0
