@@ -137,12 +137,9 @@ void ShakeController::setWords(const QString& during, const QString& overAction,
 }
 
 void ShakeController::start(int plannedS) {
-    records::ShakeRun run = m_run;
-    if (!run.isPaused()) {
-        run = {};
-        run.plannedS = plannedS;
-    }
-    setRun(records::started(run, m_services.shakeReading()));
+    records::ShakeRun fresh;
+    fresh.plannedS = plannedS;
+    setRun(records::started(m_run.isPaused() ? m_run : fresh, m_services.shakeReading()));
 }
 
 void ShakeController::end() {

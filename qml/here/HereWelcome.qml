@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 pragma ComponentBehavior: Bound
 
-import QtQuick
 import Halfcup
 import Halfcup.Touch
 

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 pragma ComponentBehavior: Bound
 
-import QtQuick
 import Halfcup.Touch
 
 // Second to what stands beside it; still read at arm's length.
