@@ -159,15 +159,16 @@ class Journey:
         for aside in self.asides:
             if sqlite3.connect(aside).execute("PRAGMA integrity_check").fetchone()[0] != "ok":
                 self.fault(run, f"{aside} is not whole")
-        if names == {self.restored}:
-            self.look_for_own(run, database)
-        elif self.restored:  # the next restore had taken its place: what was acknowledged is aside
-            there = set()
-            for aside in glob.glob(self.path + ".before-restore-*"):
-                if not aside.endswith(("-wal", "-shm", "-journal")):
-                    there |= {row[0] for row in sqlite3.connect(aside).execute("SELECT id FROM yard")}
-            if lost := self.own - there:
-                self.fault(run, f"not kept aside: {lost}")
+        if not self.restored:
+            return
+        # What was acknowledged is there; or aside, where the next restore had taken its place and could not say so. That one
+        # may be of the same file: each run begins with the first.
+        there = {row[0] for row in database.execute("SELECT id FROM yard")} if names == {self.restored} else set()
+        for aside in glob.glob(self.path + ".before-restore-*"):
+            if not aside.endswith(("-wal", "-shm", "-journal")):
+                there |= {row[0] for row in sqlite3.connect(aside).execute("SELECT id FROM yard")}
+        if lost := self.own - there:
+            self.fault(run, f"neither there nor kept aside: {lost}")
 
     def look_at_migration(self, run, database):
         self.look_for_own(run, database)
