@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 pragma ComponentBehavior: Bound
 
-
 // These are not the keeper's own bees.
 Badge {
     objectName: "demoBadge"
