@@ -60,7 +60,9 @@ struct Opened {
 
 Opened openRecords(const std::string& path, const store::StoreHost& host) {
     Opened opened{std::make_unique<store::Store>(path, host), handbook::builtIn()};
-    QFontDatabase::families(); // the system's fonts are listed once, at the first question
+#if defined(Q_OS_LINUX) && !defined(Q_OS_ANDROID) // elsewhere not tried beside the main thread
+    QFontDatabase::families();                    // the system's fonts are listed once, at the first question
+#endif
     return opened;
 }
 
