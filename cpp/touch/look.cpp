@@ -132,7 +132,7 @@ int Look::grown(double pixels, double share) const {
 double Look::wordSize(const QString& text, double width, double wanted, int weight) const {
     constexpr double least = 12; // smaller is not read at arm's length: then the word is broken
     if (width <= 0 || wanted <= least)
-        return wanted;
+        return std::floor(wanted);
     QFont font(fontFamily());
     font.setPixelSize(static_cast<int>(std::lround(wanted)));
     font.setWeight(static_cast<QFont::Weight>(weight));
@@ -141,7 +141,7 @@ double Look::wordSize(const QString& text, double width, double wanted, int weig
     for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts))
         longest = std::max(longest, metrics.horizontalAdvance(word));
     // One pixel less: letters are placed on whole pixels.
-    return longest <= width - 1 ? wanted : std::max(least, std::floor(wanted * (width - 1) / longest));
+    return longest <= width - 1 ? std::floor(wanted) : std::max(least, std::floor(wanted * (width - 1) / longest));
 }
 
 double Look::contrast(const QColor& a, const QColor& b) {

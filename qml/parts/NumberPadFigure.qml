@@ -20,7 +20,7 @@ Item {
         width: parent.width
         visible: root.problem === ""
         text: root.title
-        font.pixelSize: Math.min(Look.smallSize, root.height * 0.2)
+        font.pixelSize: Math.floor(Math.min(Look.smallSize, root.height * 0.2))
         horizontalAlignment: Text.AlignRight
     }
 
@@ -50,7 +50,7 @@ Item {
         height: root.problem === "" ? parent.height - name.height : Math.min(Look.titleSize * 1.2, root.height * 0.4)
         text: root.text === "" ? "–" : root.text
         font.bold: true
-        font.pixelSize: Look.titleSize * 1.6
+        font.pixelSize: Math.floor(Look.titleSize * 1.6)
         fontSizeMode: Text.Fit
         minimumPixelSize: 12
         lineHeight: 1.0

@@ -99,7 +99,7 @@ FocusScope {
             anchors.rightMargin: Look.margin
             text: face.count.mites
             font.bold: true
-            font.pixelSize: Math.min(height, 38 * Look.pixelsPerMm)
+            font.pixelSize: Math.floor(Math.min(height, 38 * Look.pixelsPerMm))
             fontSizeMode: Text.Fit
             minimumPixelSize: 40
             lineHeight: 1.0

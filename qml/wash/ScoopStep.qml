@@ -28,7 +28,7 @@ WashStep {
             width: parent.width
             text: step.scoop.measure
             font.bold: true
-            font.pixelSize: Look.titleSize * 1.2
+            font.pixelSize: Math.floor(Look.titleSize * 1.2)
         }
 
         PlainText {

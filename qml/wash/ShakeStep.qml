@@ -64,7 +64,7 @@ WashStep {
                 height: face.side * (face.saysUnit ? 0.44 : 0.6)
                 text: step.shake.secondsLeft
                 font.bold: true
-                font.pixelSize: Math.max(1, height)
+                font.pixelSize: Math.max(1, Math.floor(height))
                 fontSizeMode: Text.Fit
                 minimumPixelSize: 12
                 lineHeight: 1.0
