@@ -141,7 +141,8 @@ double Look::wordSize(const QString& text, double width, double wanted, int weig
     for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts))
         longest = std::max(longest, metrics.horizontalAdvance(word));
     // One pixel less: letters are placed on whole pixels.
-    return longest <= width - 1 ? std::floor(wanted) : std::max(least, std::floor(wanted * (width - 1) / longest));
+    return longest <= width - 1 ? std::floor(wanted)
+                                : std::max(least, std::floor(wanted * (width - 1) / longest));
 }
 
 double Look::contrast(const QColor& a, const QColor& b) {
