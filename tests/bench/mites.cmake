@@ -14,7 +14,7 @@ set_tests_properties(mites_speed PROPERTIES RUN_SERIAL ON)
 halfcup_script_test(mites_mutation
     COMMAND ${HALFCUP_PYTHON} -B ${CMAKE_CURRENT_SOURCE_DIR}/../mutation/run ${CMAKE_BINARY_DIR}/mutation
         ${HALFCUP_SHARED}
-    LABELS bench TIMEOUT 1800)
+    LABELS mutation TIMEOUT 1800)
 
 # Not a test: tests/bench/run measures with it.
 add_executable(bench_gamma_floor gamma_floor.cpp)
