@@ -3,6 +3,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
+import QtQuick.Templates
 import Halfcup
 import Halfcup.Touch
 
@@ -58,6 +59,19 @@ Item {
         target: list.headerItem
         function onHeightChanged() {
             list.positionViewAtBeginning();
+        }
+    }
+
+    // From Qt 6.8 on, a layout takes the rows out of sight from screen readers, and only the next layout gives them
+    // back: too late for what is scrolled to.
+    Connections {
+        target: list
+        function onContentYChanged() {
+            for (const row of list.contentItem.children) {
+                const button = row as AbstractButton;
+                if (button)
+                    button.Accessible.ignored = false;
+            }
         }
     }
 

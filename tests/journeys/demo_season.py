@@ -21,6 +21,11 @@ def wash(stage, mites, first="Wash colony 4", begins=False):
     to_the_answer(stage)
 
 
+def open_colony(stage):
+    stage.tab_to("Colony 4", begins=True)
+    stage.press("Colony 4", begins=True)
+
+
 def keep_the_record(stage):
     """Keeps it, and stands by it where the program asks once more."""
     stage.press("Keep this record")
@@ -74,14 +79,14 @@ def demo_season(stage):
     # Two weeks later: did it work?
     visit(stage, "2026-06-08T08:00:00Z")
     stage.sees("did the treatment work?")
-    stage.press("Colony 4", begins=True)
+    open_colony(stage)
     wash(stage, 1, first="Wash this colony")
     stage.sees("Under your line")
     sample = the_wash(stage)
     check(sample["mites"] == 1, f"the sample holds {sample['mites']} mites")
     stage.quit()
     visit(stage, "2026-06-08T09:00:00Z")
-    stage.press("Colony 4", begins=True)
+    open_colony(stage)
     stage.tab_to("Pads of the farm shop", begins=True)  # below the picture of its loads
     stage.press("Pads of the farm shop", begins=True)
     stage.press("Did it work?")
@@ -90,14 +95,14 @@ def demo_season(stage):
 
     # It comes back in June, and pads go in again over 1 July.
     visit(stage, "2026-06-28T08:00:00Z")
-    stage.press("Colony 4", begins=True)
+    open_colony(stage)
     stage.press("Treat")
     treat(stage, "22 23 24", "Pads of the farm shop", "FA-0530")
     stage.quit()
 
     # What was in colony 4 on 1 July, which batch, when may honey be taken? One page answers.
     visit(stage, "2026-09-01T08:00:00Z")
-    stage.press("Colony 4", begins=True)
+    open_colony(stage)
     stage.press("On a day")
     stage.press("Another day")
     stage.write("Day", "1 July 2026")

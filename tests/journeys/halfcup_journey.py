@@ -221,13 +221,26 @@ class Stage:
         self.wait(lambda: words in self.text(), f"'{words}'", patience_s)
 
     def tab_to(self, name, begins=False):
-        """Moves with the Tab key alone until what has that name is in sight: the page scrolls with the keyboard."""
+        """Moves with the Tab key alone until what has that name is in sight: the page scrolls with the keyboard.
+
+        From Qt 6.8 on, rows that a list has scrolled out of sight are not in the tree at all."""
         for _ in range(MOST_TABS):
-            if any(its_name.startswith(name) if begins else its_name == name for _, its_name, _ in self.items()):
+            items = self.items()
+            if any(its_name.startswith(name) if begins else its_name == name for _, its_name, _ in items):
                 return
+            self._take_the_keyboard(items)
             self.atspi.Registry.generateKeyboardEvent(KEYSYM_TAB, None, self.atspi.KEY_SYM)
             time.sleep(0.1)
         raise Failed(f"'{name}' is not reached by the Tab key. On the page is:\n{self.text()}")
+
+    def _take_the_keyboard(self, items):
+        """A window manager would have given it to the window; there is none here."""
+        states = [(item, item.getState()) for item, _, _ in items]
+        if not any(state.contains(self.atspi.STATE_FOCUSED) for _, state in states):
+            for item, state in states:
+                if state.contains(self.atspi.STATE_FOCUSABLE):
+                    item.queryComponent().grabFocus()
+                    return
 
     def write(self, field, words):
         """Types into the empty field of that name, key by key: Qt 6.4 offers no other way to a screen reader."""
