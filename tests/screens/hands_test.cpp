@@ -156,13 +156,6 @@ class HandsTest : public QObject {
     Q_OBJECT
 
 private slots:
-    void initTestCase() {
-        // Several windows at once, each with an engine of its own: pages that Qt 6.8 has compiled into the
-        // program know their own parts in the first engine alone. The app has one at a time.
-        if (QT_VERSION >= QT_VERSION_CHECK(6, 5, 0))
-            qputenv("QML_DISK_CACHE", "aot-bytecode");
-    }
-
     void everyTapOfAGlovedFingerIsCountedAndNoOther_data() {
         QTest::addColumn<unsigned>("seed");
         for (unsigned seed = 1; seed <= 8; ++seed)
