@@ -10259,6 +10259,10 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Alles, was %1 brachte, geht wieder, und jeder Eintrag ist wie zuvor. Dieselbe Datei noch einmal einzulesen bringt es zurück.</translation>
     </message>
     <message>
+        <source>Choose the file that the other phone handed on. Nothing is kept before you have seen what is in it.</source>
+        <translation>Die Datei wählen, die das andere Telefon weitergegeben hat. Nichts wird gespeichert, bevor zu sehen war, was darin steht.</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Fertig</translation>
     </message>
@@ -10965,6 +10969,11 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
             <numerusform>%n Waschprobe weiterzugeben</numerusform>
             <numerusform>%n Waschproben weiterzugeben</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Handed to the browser: %1 (%2).</source>
+        <comment>a file, 3 yards and 85 washes</comment>
+        <translation>An den Browser übergeben: %1 (%2).</translation>
     </message>
     <message>
         <source>The demo is loaded: two invented yards, marked as demo on every page and in every file.</source>

@@ -10259,6 +10259,10 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>Todo lo que trajo %1 se va, y cada registro queda como antes. Importar el mismo archivo lo trae de vuelta.</translation>
     </message>
     <message>
+        <source>Choose the file that the other phone handed on. Nothing is kept before you have seen what is in it.</source>
+        <translation>Elige el archivo que entregó el otro teléfono. No se guarda nada antes de que veas qué trae.</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Listo</translation>
     </message>
@@ -10965,6 +10969,11 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
             <numerusform>%n lavado para compartir</numerusform>
             <numerusform>%n lavados para compartir</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Handed to the browser: %1 (%2).</source>
+        <comment>a file, 3 yards and 85 washes</comment>
+        <translation>Entregado al navegador: %1 (%2).</translation>
     </message>
     <message>
         <source>The demo is loaded: two invented yards, marked as demo on every page and in every file.</source>

@@ -10259,6 +10259,10 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Tout ce que %1 a apporté repart, et chaque donnée redevient comme avant. Réimporter le même fichier le ramène.</translation>
     </message>
     <message>
+        <source>Choose the file that the other phone handed on. Nothing is kept before you have seen what is in it.</source>
+        <translation>Choisissez le fichier remis par l’autre téléphone. Rien n’est enregistré avant que vous ayez vu ce qu’il contient.</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Terminé</translation>
     </message>
@@ -10965,6 +10969,11 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
             <numerusform>%n lavage à transmettre</numerusform>
             <numerusform>%n lavages à transmettre</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Handed to the browser: %1 (%2).</source>
+        <comment>a file, 3 yards and 85 washes</comment>
+        <translation>Remis au navigateur : %1 (%2).</translation>
     </message>
     <message>
         <source>The demo is loaded: two invented yards, marked as demo on every page and in every file.</source>

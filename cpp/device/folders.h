@@ -33,6 +33,8 @@ public:
     [[nodiscard]] virtual Folder data() const = 0;
     /// For what the keeper hands on: a folder of the program in the keeper's documents.
     [[nodiscard]] virtual Folder exports() const = 0;
+    /// Whether the keeper reaches such folders with other programs too; in a browser nobody else does.
+    [[nodiscard]] virtual bool areSeen() const { return true; }
 };
 
 } // namespace halfcup::device

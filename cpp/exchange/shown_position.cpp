@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "exchange/shown_position.h"
 
+#include "records/plain_number.h"
+
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -26,8 +28,7 @@ double rounded(double value, int decimals) {
     std::array<char, 400> text; // the largest double has 309 digits before the point
     const auto written =
         std::to_chars(text.data(), text.data() + text.size(), value, std::chars_format::fixed, decimals);
-    double back = 0;
-    std::from_chars(text.data(), written.ptr, back);
+    const double back = records::readPlainNumber({text.data(), written.ptr}).value;
     return back == 0 ? 0.0 : back; // never -0
 }
 

@@ -2,11 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "exchange/table_values.h"
 
+#include "records/plain_number.h"
+
 #include <QString>
 
 #include <algorithm>
 #include <array>
-#include <charconv>
 #include <cmath>
 
 namespace halfcup::exchange {
@@ -326,11 +327,12 @@ WrittenNumber readTableNumber(std::string_view cell, double smallest, double lar
             return {Trouble::NotANumber};
         }
     }
-    const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), number.value);
-    if (error == std::errc::result_out_of_range)
+    const records::PlainNumber read = records::readPlainNumber(digits);
+    if (read.error == std::errc::result_out_of_range)
         return {Trouble::TooLarge};
-    if (error != std::errc{} || end != digits.data() + digits.size())
+    if (!read.isRead())
         return {Trouble::NotANumber};
+    number.value = read.value;
     const auto within = [&](double value) { return value >= smallest && value <= largest; };
     if (mark != std::string::npos) {
         number.decimals = static_cast<int>(digits.size() - mark - 1);

@@ -51,6 +51,9 @@ signals:
 // The source that this build has for a setting: Qt Positioning's, or a browser's. Never null.
 [[nodiscard]] std::unique_ptr<PositionSource> makePositionSource(const QString& setting);
 
+// What that source says with Denied.
+[[nodiscard]] QString positionDeniedSentence();
+
 } // namespace halfcup::place
 
 Q_DECLARE_METATYPE(halfcup::place::Fix)

@@ -128,7 +128,7 @@ public:
             return tell(Problem::NoFixYet,
                         tr("This device has not found its place yet. It needs a clear view of the sky."));
         case QGeoPositionInfoSource::AccessError:
-            return lose(Problem::Denied, deniedSentence());
+            return lose(Problem::Denied, positionDeniedSentence());
         case QGeoPositionInfoSource::ClosedError:
             return lose(Problem::Closed, tr("The position service has ended. It is tried again."));
         default:
@@ -237,9 +237,10 @@ QtPositionSource::QtPositionSource(const QString& setting, QObject* parent)
     : PositionSource(parent)
     , d(std::make_unique<Private>(this, setting)) {}
 
-QString QtPositionSource::deniedSentence() {
-    return tr("This device does not tell the program where it is: the position service is missing, "
-              "or it is not allowed.");
+QString positionDeniedSentence() {
+    return QtPositionSource::tr(
+        "This device does not tell the program where it is: the position service is missing, "
+        "or it is not allowed.");
 }
 
 QtPositionSource::~QtPositionSource() {

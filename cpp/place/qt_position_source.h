@@ -38,9 +38,6 @@ public:
     enum class Pace { RealTime, Fast };
     void setPace(Pace pace);
 
-    // What Denied says.
-    [[nodiscard]] static QString deniedSentence();
-
     // How long to wait for a fix before NoFixYet is told. Default 15 s [convention].
     void setPatienceMs(int patienceMs);
 

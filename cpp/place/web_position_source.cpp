@@ -22,6 +22,11 @@ std::unique_ptr<PositionSource> makePositionSource(const QString& setting) {
     return std::make_unique<WebPositionSource>(setting);
 }
 
+QString positionDeniedSentence() {
+    return WebPositionSource::tr(
+        "The browser does not tell this page where it is: allow it in the settings of the page.");
+}
+
 WebPositionSource::WebPositionSource(const QString& setting, QObject* parent)
     : PositionSource(parent)
     , m_setting(setting)
@@ -94,8 +99,7 @@ void WebPositionSource::take(double latitudeDeg, double longitudeDeg, double acc
 void WebPositionSource::lose(int code) {
     switch (code) {
     case 1:
-        return tell(Problem::Denied, tr("The browser does not tell this page where it is: allow it in the "
-                                        "settings of the page."));
+        return tell(Problem::Denied, positionDeniedSentence());
     case 2:
     case 3:
         return tell(Problem::NoFixYet,

@@ -3,8 +3,8 @@
 #include "records/typed_input.h"
 
 #include "records/count.h"
+#include "records/plain_number.h"
 
-#include <charconv>
 #include <string>
 
 namespace halfcup::records {
@@ -67,13 +67,12 @@ Checked<double> readNumber(std::string_view text) {
         return InputProblem::NotANumber;
     if (digits.front() == '+')
         digits.erase(0, 1);
-    double value = 0;
-    const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), value);
-    if (error == std::errc::result_out_of_range)
+    const PlainNumber number = readPlainNumber(digits);
+    if (number.error == std::errc::result_out_of_range)
         return beyondDouble(digits);
-    if (error != std::errc{} || end != digits.data() + digits.size())
+    if (!number.isRead())
         return InputProblem::NotANumber;
-    return value;
+    return number.value;
 }
 
 Checked<std::int64_t> readCount(std::string_view text) {

@@ -2,8 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "season/forecast_text.h"
 
+#include "records/plain_number.h"
+
 #include <algorithm>
-#include <charconv>
 #include <optional>
 #include <string>
 
@@ -52,12 +53,10 @@ std::optional<double> figureIn(std::string part, TemperatureUnit unit) {
         }
     if (part.starts_with('+'))
         part.erase(0, 1);
-    double value = 0;
-    const auto [end, error] =
-        std::from_chars(part.data(), part.data() + part.size(), value, std::chars_format::fixed);
-    if (error != std::errc() || end != part.data() + part.size() || !(value > -1000 && value < 1000))
+    const records::PlainNumber number = records::readPlainNumber(part);
+    if (!number.isRead() || !(number.value > -1000 && number.value < 1000))
         return std::nullopt;
-    return toCelsius(value, unit);
+    return toCelsius(number.value, unit);
 }
 
 } // namespace

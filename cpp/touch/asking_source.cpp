@@ -2,7 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/asking_source.h"
 
-#include "place/qt_position_source.h"
+#include "place/position_source.h"
 
 #include <QTimer>
 
@@ -36,7 +36,7 @@ void AskingSource::take(bool allowed) {
     // Later, because start() promises that a problem comes after it has returned.
     QTimer::singleShot(0, this, [this, round = m_round] {
         if (m_running && round == m_round)
-            emit problem(Problem::Denied, place::QtPositionSource::deniedSentence());
+            emit problem(Problem::Denied, place::positionDeniedSentence());
     });
 }
 

@@ -24,8 +24,9 @@ class FoundFiles {
 
 QStringList foldersOfFiles(const Services& services) {
     QStringList folders;
-    for (const auto place : {QStandardPaths::DownloadLocation, QStandardPaths::DocumentsLocation})
-        folders.append(QStandardPaths::standardLocations(place));
+    if (services.device.folders->areSeen())
+        for (const auto place : {QStandardPaths::DownloadLocation, QStandardPaths::DocumentsLocation})
+            folders.append(QStandardPaths::standardLocations(place));
     if (const device::Folder exports = services.device.folders->exports(); exports.ok())
         folders.append(exports.path);
     folders.removeDuplicates();

@@ -72,6 +72,9 @@ QString PlanController::filesLine() const {
         return tr(
             "Files that another phone wrote, newest first. Nothing is kept before you have seen what is in "
             "one.");
+    if (!m_services.device.folders->areSeen())
+        return tr("Choose the file that the other phone handed on. Nothing is kept before you have seen what "
+                  "is in it.");
     return tr("No file from another phone was found. Put it into one of these folders: %1.")
         .arg(m_folders.isEmpty() ? tr("none on this phone") : m_folders.join(tr(", ", "between folders")));
 }

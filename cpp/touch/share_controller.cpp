@@ -92,9 +92,13 @@ bool ShareController::writeEverything() {
     m_failed = !read || error;
     if (error)
         m_result = fileTrouble(error->problem, path);
-    else if (read)
-        m_result = tr("Written to %1: %2.", "a file, 3 yards and 85 washes")
-                       .arg(path, held.isEmpty() ? tr("no records yet") : held);
+    else if (read) {
+        const QString content = held.isEmpty() ? tr("no records yet") : held;
+        m_result = m_services.device.folders->areSeen()
+                       ? tr("Written to %1: %2.", "a file, 3 yards and 85 washes").arg(path, content)
+                       : tr("Handed to the browser: %1 (%2).", "a file, 3 yards and 85 washes")
+                             .arg(QFileInfo(path).fileName(), content);
+    }
     if (!m_failed) {
         m_written = path;
         if (m_services.device.files->hasShareSheet())

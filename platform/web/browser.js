@@ -10,7 +10,7 @@ addToLibrary({
     audio: null,
     playing: [], // what can still be stopped
 
-    async holdWakeLock() {
+    holdWakeLock: async () => {
       if (!BROWSER.wantsWakeLock || BROWSER.wakeLock || document.visibilityState !== 'visible') return;
       try {
         const lock = await navigator.wakeLock.request('screen');
@@ -31,7 +31,7 @@ addToLibrary({
       return BROWSER.audio;
     },
 
-    async play(number) {
+    play: async (number) => {
       const sound = BROWSER.sounds[number];
       if (!sound) return;
       const audio = BROWSER.openAudio();
@@ -124,8 +124,6 @@ addToLibrary({
     addEventListener('resize', () => {{{ makeDynCall('vp', 'changed') }}}(self));
   },
 
-  halfcupHasShareSheet__deps: ['$BROWSER'],
-  halfcupHasShareSheet: () => (BROWSER.mayShare(new File(['1'], 'washes.csv', { type: 'text/csv' })) ? 1 : 0),
   halfcupShare__deps: ['$BROWSER', '$FS', '$UTF8ToString'],
   halfcupShare: (path, mimeType) => {
     const name = UTF8ToString(path);

@@ -9,6 +9,7 @@ browser may keep it for ever and two versions never mix. A name between two @ in
 the file has got. Beside each file that shrinks lies a packed one (NAME.br, where brotli is installed) for servers that send such.
 """
 
+import base64
 import hashlib
 import json
 import pathlib
@@ -63,9 +64,12 @@ def pack(path):
 
 
 def style_hashes(program):
-    """Hashes of the style sheets that Qt puts into the page by itself, as they stand in the program."""
-    found = (HERE / "qt_styles.txt").read_text(encoding="utf-8").split() if (HERE / "qt_styles.txt").exists() else []
-    return [f"'{each}'" for each in found]
+    """The hash of the style sheet that Qt puts into the page by itself, as it stands in the program."""
+    begin = program.find(b"\n.qt-screen {")
+    if begin < 0:
+        raise ValueError("Qt's style sheet is not in the program, or no longer begins with .qt-screen")
+    sheet = program[begin:program.index(b"\0", begin)]
+    return [f"'sha256-{base64.b64encode(hashlib.sha256(sheet).digest()).decode()}'"]
 
 
 def gather(build, site):

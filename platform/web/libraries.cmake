@@ -16,6 +16,9 @@ add_link_options(-fexceptions)
 
 add_library(halfcup_headers INTERFACE)
 target_include_directories(halfcup_headers SYSTEM INTERFACE ${HALFCUP_WEB_OUTSIDE}/include)
+# Boost's distributions in double: WebAssembly's long double is 128 bits done by library calls, many times slower, and clang 19
+# crashes over a constant of that type.
+target_compile_definitions(halfcup_headers INTERFACE BOOST_MATH_PROMOTE_DOUBLE_POLICY=false)
 add_library(Boost::headers ALIAS halfcup_headers)
 add_library(nlohmann_json::nlohmann_json ALIAS halfcup_headers)
 

@@ -6,12 +6,13 @@ target_link_options(halfcup PRIVATE
     # Nothing is compiled out of strings in the page, so that its content security policy can forbid it.
     -sDYNAMIC_EXECUTION=0
     -sENVIRONMENT=web
-    -sSUPPORT_ERRNO=0
     -sALLOW_MEMORY_GROWTH=1
     -sINITIAL_MEMORY=64MB
-    -sEXPORTED_RUNTIME_METHODS=callMain,FS,ENV,UTF8ToString,addRunDependency,removeRunDependency)
+    -sEXPORTED_FUNCTIONS=_main,_free,_halfcupToldItems)
+# Beside those that Qt's own JavaScript asks for.
+set_target_properties(halfcup PROPERTIES QT_WASM_EXTRA_EXPORTED_METHODS ENV,UTF8ToString,addRunDependency,removeRunDependency)
 foreach(library browser kept_files)
-    target_link_options(halfcup PRIVATE --js-library ${CMAKE_CURRENT_LIST_DIR}/${library}.js)
+    target_link_options(halfcup PRIVATE "SHELL:--js-library ${CMAKE_CURRENT_LIST_DIR}/${library}.js")
     set_property(TARGET halfcup APPEND PROPERTY LINK_DEPENDS ${CMAKE_CURRENT_LIST_DIR}/${library}.js)
 endforeach()
 

@@ -59,8 +59,10 @@ def main():
         else:
             if not (build / "site/index.html").exists():
                 skip("platform/web/build has not made the program")
-            site = build / "site"
-        environment = dict(os.environ, HALFCUP_PLAYWRIGHT=str(playwright.resolve()), HALFCUP_CHROMIUM=CHROMIUM)
+            # A copy, in which a script puts a new version.
+            shutil.copytree(build / "site", site, dirs_exist_ok=True)
+        environment = dict(os.environ, HALFCUP_PLAYWRIGHT=str(playwright.resolve()), HALFCUP_CHROMIUM=CHROMIUM,
+                           HALFCUP_SITE=str(site))
         ended = subprocess.run(["node", str(HERE / script), served(site), *arguments], env=environment, check=False)
     sys.exit(ended.returncode)
 

@@ -55,6 +55,12 @@ export class Stage {
     await this.page.close();
   }
 
+  // Into the folder HALFCUP_PICTURES, where that is set.
+  async picture(name) {
+    const folder = process.env.HALFCUP_PICTURES;
+    if (folder) await this.page.screenshot({ path: join(folder, `${name}.png`) });
+  }
+
   async close() {
     await this.context?.close();
     rmSync(this.folder, { recursive: true, force: true });
@@ -71,6 +77,7 @@ export async function run(journey) {
   } catch (error) {
     code = 1;
     console.log(`Failed: ${error.stack ?? error}`);
+    await stage.picture('where-it-failed').catch(() => {});
     if (stage.warnings.length) console.log(`The browser said:\n${stage.warnings.slice(-10).join('\n')}`);
   }
   await stage.close().catch(() => {});

@@ -428,7 +428,6 @@ private slots:
         QCOMPARE(taken.report.parts, std::int64_t{2}); // more than 50,000 are more than any record has
         QCOMPARE(taken.report.damagedCount, std::int64_t{48});
         QCOMPARE(taken.report.damaged.at(0).trouble, LineTrouble::TooMuch);
-        QVERIFY(timer.elapsed() < 60'000);
         // So are 500 lines, one after the other.
         QByteArrayList lines;
         for (std::uint32_t i = 0; i < 700; ++i)

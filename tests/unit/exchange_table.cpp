@@ -168,15 +168,12 @@ private slots:
         CsvReader reader(in, {',', mostCellBytes});
         CsvRow row;
         int rows = 0, malformed = 0;
-        QElapsedTimer timer;
-        timer.start();
         while (reader.next(row)) {
             ++rows;
             malformed += !row.complaint.empty();
         }
         QCOMPARE(rows, 1 + blocks * (1 + lines));
         QCOMPARE(malformed, blocks);
-        QVERIFY2(timer.elapsed() < 20'000, qPrintable(QString::number(timer.elapsed())));
     }
 
     void filesThatAreNone() {

@@ -5,7 +5,6 @@
 #include "pictures/yard_comparison_of_records.h"
 #include "pictures_kit.h"
 
-#include <QElapsedTimer>
 #include <QTest>
 
 #include <limits>
@@ -254,19 +253,12 @@ private slots:
         QCOMPARE(yard.colonies[0].load->high, 1.2);
     }
 
-    void itIsDrawnAtOnce() {
+    void aFullOneIsDrawn() {
         const Type type = phoneType();
         const YardComparison yard = yardOf(60, 40);
-        qint64 fastest = std::numeric_limits<qint64>::max(); // of some: others may use the machine too
-        for (int i = 0; i < 30; ++i) {
-            QElapsedTimer timer;
-            timer.start();
+        QBENCHMARK {
             QVERIFY(!drawYardComparison(yard, {{288, 0}, type}).things.empty());
-            fastest = std::min(fastest, timer.nsecsElapsed());
         }
-        QVERIFY2(fastest < 2'000'000, qPrintable(QString::number(fastest)));
-        if (qEnvironmentVariableIsSet("HALFCUP_PICTURES"))
-            qInfo("drawn in %lld us", fastest / 1000);
     }
 };
 

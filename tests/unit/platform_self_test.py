@@ -18,6 +18,7 @@ PROGRAM = sys.argv[1]
 CHECKS = ("database", "handbook", "records", "load", "pages")
 SERVICES = ("tones", "voice", "position", "file chooser", "share sheet", "screen kept on", "vibration")
 WRONG = []
+PATIENCE = float(os.environ.get("HALFCUP_TEST_PATIENCE", "1"))
 
 
 def run(home, *arguments, **changed):
@@ -26,7 +27,7 @@ def run(home, *arguments, **changed):
                    "LC_ALL": "C.UTF-8", "TMPDIR": os.path.join(home, "tmp")}
     environment.update(changed)
     os.makedirs(environment["TMPDIR"], exist_ok=True) if "TMPDIR" not in changed else None
-    done = subprocess.run([PROGRAM, "--self-test", *arguments], env=environment, timeout=100, capture_output=True, text=True, check=False)
+    done = subprocess.run([PROGRAM, "--self-test", *arguments], env=environment, timeout=100 * PATIENCE, capture_output=True, text=True, check=False)
     lines = dict((m[2], (m[1], m[3] or "")) for m in
                  re.finditer(r"^(ok|FAILED|here|not here) +([a-z ]+?)(?:: (.*))?$", done.stdout, re.M))
     return done, lines

@@ -3,6 +3,8 @@
 # SPDX-License-Identifier: Apache-2.0
 """The files round the browser's program: gathered from an empty stand-in for the program, and served. usage: platform_web.py SOURCE"""
 
+import base64
+import hashlib
 import html.parser
 import importlib.machinery
 import importlib.util
@@ -59,6 +61,9 @@ class Page(html.parser.HTMLParser):
             self.inline.append(f"{self.open}: {data.strip()}")
 
 
+QT_STYLES = b"\n.qt-screen {\n    overflow: hidden;\n}\n"  # Qt's own sheet stands so in the program
+
+
 class Gathered(unittest.TestCase):
     def setUp(self):
         self.folder = pathlib.Path(tempfile.mkdtemp())
@@ -69,7 +74,7 @@ class Gathered(unittest.TestCase):
         self.page = Page((self.site / "index.html").read_text(encoding="utf-8"))
 
     def gathered(self, program):
-        (self.folder / "build/halfcup.wasm").write_bytes(program)
+        (self.folder / "build/halfcup.wasm").write_bytes(program + QT_STYLES + b"\0more")
         (self.folder / "build/halfcup.js").write_text("var halfcup_entry = 1;\n", encoding="utf-8")
         return gather.gather(self.folder / "build", self.site)
 
@@ -91,6 +96,8 @@ class Gathered(unittest.TestCase):
     def test_the_policy_lets_in_nothing_from_elsewhere_and_nothing_made_of_strings(self):
         self.assertIn("default-src 'none'", self.page.policy)
         self.assertIn("script-src 'self' 'wasm-unsafe-eval';", self.page.policy + ";")
+        sheet = base64.b64encode(hashlib.sha256(QT_STYLES).digest()).decode()
+        self.assertIn(f"style-src 'self' 'sha256-{sheet}'", self.page.policy)
         for word in ("'unsafe-inline'", "'unsafe-eval'", "*", "http:", "https:"):
             self.assertNotIn(word, self.page.policy)
 

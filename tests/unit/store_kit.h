@@ -91,6 +91,17 @@ inline bool putBytes(const QString& path, const QByteArray& bytes) {
 }
 
 /// Runs SQL through the SQLite library itself, not through the store: other eyes. The first value it gives.
+/// A database that an earlier version really wrote, copied into the folder: to read it SQLite makes files
+/// beside it. Empty where it cannot be copied.
+inline QString copyOfSchema(int version, const QString& folder) {
+    const QString from = QStringLiteral(HALFCUP_SOURCE_DIR "/tests/unit/schemas/schema_%1.db").arg(version);
+    const QString to = folder + QStringLiteral("/schema_%1.db").arg(version);
+    if (!QFile::exists(to) &&
+        !(QFile::copy(from, to) && QFile::setPermissions(to, QFile::ReadOwner | QFile::WriteOwner)))
+        return {};
+    return to;
+}
+
 inline std::string sql(const QString& path, const std::string& text) {
     sqlite3* database = nullptr;
     std::string first;

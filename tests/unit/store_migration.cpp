@@ -157,8 +157,7 @@ private slots:
     void earlierSchemasOpenWithAllTheyHeld() {
         QVERIFY(today >= 2);
         for (int version = 1; version < today; ++version) {
-            const QString kept =
-                QStringLiteral(HALFCUP_SOURCE_DIR "/tests/unit/schemas/schema_%1.db").arg(version);
+            const QString kept = copyOfSchema(version, m_folder->path());
             const QString path = m_folder->filePath(QStringLiteral("old_%1.db").arg(version));
             QVERIFY2(QFile::copy(kept, path), qPrintable(kept));
             QVERIFY(QFile::setPermissions(path, QFile::ReadOwner | QFile::WriteOwner));
@@ -195,8 +194,7 @@ private slots:
     }
     void earlierSchemasKeepEveryValue() {
         QFETCH(const int, version);
-        const QString kept =
-            QStringLiteral(HALFCUP_SOURCE_DIR "/tests/unit/schemas/schema_%1.db").arg(version);
+        const QString kept = copyOfSchema(version, m_folder->path());
         QVERIFY2(QFile::copy(kept, m_path), qPrintable(kept));
         QVERIFY(QFile::setPermissions(m_path, QFile::ReadOwner | QFile::WriteOwner));
         open(oneStep);

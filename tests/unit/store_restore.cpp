@@ -195,7 +195,7 @@ private slots:
     /// Databases that earlier versions really wrote, put back by this one.
     void earlierSchemas() {
         for (int version = 1; version < static_cast<int>(allMigrations().size()); ++version) {
-            m_backup = QStringLiteral(HALFCUP_SOURCE_DIR "/tests/unit/schemas/schema_%1.db").arg(version);
+            m_backup = copyOfSchema(version, m_folder->path());
             m_path = m_folder->filePath(QStringLiteral("from %1.db").arg(version));
             restore();
             QCOMPARE(value("PRAGMA user_version"), std::to_string(allMigrations().size()));

@@ -4,8 +4,9 @@
 
 #include <QtGlobal>
 
-// One condition in the other: before 6.5 the second one cannot be read.
-#if QT_VERSION >= QT_VERSION_CHECK(6, 5, 0)
+// One condition in the other: before 6.5 the second one cannot be read. A browser asks by itself, when it is
+// first asked where it is.
+#if QT_VERSION >= QT_VERSION_CHECK(6, 5, 0) && !defined(Q_OS_WASM)
 #if QT_CONFIG(permissions)
 #define HALFCUP_ASKS_QT
 #include <QCoreApplication>

@@ -84,9 +84,10 @@ Folder ready(const QString& wanted, bool ownerOnly) {
 
 } // namespace
 
-StandardFolders::StandardFolders(QString dataPath, QString exportsPath)
+StandardFolders::StandardFolders(QString dataPath, QString exportsPath, bool areSeen)
     : m_dataPath(std::move(dataPath))
-    , m_exportsPath(std::move(exportsPath)) {}
+    , m_exportsPath(std::move(exportsPath))
+    , m_areSeen(areSeen) {}
 
 Folder StandardFolders::data() const {
     return ready(m_dataPath.isEmpty() ? QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)

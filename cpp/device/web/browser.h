@@ -30,7 +30,6 @@ void halfcupOnSeen(void (*changed)(void* self), void* self);
 void halfcupInsets(double* leftTopRightBottom); // CSS pixels
 void halfcupOnResized(void (*changed)(void* self), void* self);
 
-int halfcupHasShareSheet();
 void halfcupShare(const char* path, const char* mimeType); // or saves it among the downloads
 void halfcupChoose(const char* endings, const char* folder, void (*chosen)(void* self, const char* path),
                    void (*cancelled)(void* self), void* self); // endings: ".halfcup,.csv"

@@ -13,10 +13,6 @@ BrowserFileHandover* g_asking = nullptr;
 
 } // namespace
 
-bool BrowserFileHandover::hasShareSheet() const {
-    return halfcupHasShareSheet() != 0;
-}
-
 void BrowserFileHandover::share(const QString& path, const QString& mimeType) {
     halfcupShare(path.toUtf8().constData(), mimeType.toUtf8().constData());
 }

@@ -13,7 +13,8 @@ class BrowserFileHandover final : public FileHandover {
 public:
     using FileHandover::FileHandover;
     [[nodiscard]] bool canShare() const override { return true; }
-    [[nodiscard]] bool hasShareSheet() const override;
+    // There is no folder to show: what is not sent is downloaded.
+    [[nodiscard]] bool hasShareSheet() const override { return true; }
     void share(const QString& path, const QString& mimeType) override;
     [[nodiscard]] bool canChoose() const override { return true; }
     void chooseFile(const QString& title, const QStringList& endings) override;

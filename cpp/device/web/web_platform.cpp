@@ -27,8 +27,8 @@ Platform makePlatform() {
     platform.clock = std::make_unique<BrowserClock>();
     platform.random = std::make_unique<SystemRandom>();
     // What is below /kept stays (platform/web/kept_files.js); all else is gone with the page.
-    platform.folders =
-        std::make_unique<StandardFolders>(QStringLiteral("/kept/records"), QStringLiteral("/kept/Halfcup"));
+    platform.folders = std::make_unique<StandardFolders>(QStringLiteral("/kept/records"),
+                                                         QStringLiteral("/kept/Halfcup"), false);
     platform.keepAwake = std::make_unique<BrowserKeepAwake>();
     platform.brightness = std::make_unique<SystemBrightness>();
     platform.tones = std::make_unique<BrowserTones>();

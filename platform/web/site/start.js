@@ -112,6 +112,7 @@
       ],
       onAbort: (reason) => trouble(/memory|OOM/i.test(String(reason)) ? words.noMemory : words.crashed, reason),
     });
+    globalThis.halfcupProgram = program; // by which a test finds out what is on the glass
     try {
       program.callMain([]);
     } catch (error) {
