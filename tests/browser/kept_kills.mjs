@@ -3,14 +3,11 @@
 //
 // The tab is killed at random moments while rows are written: whatever was told as kept is there afterwards, in a sound
 // database, with nothing missing in between. usage: kept_kills.mjs ADDRESS [KILLS] [SEED]
-import { check, run } from './stage.mjs';
+import { chances, check, run } from './stage.mjs';
 
 const [address, kills = '100', seed = '1'] = process.argv.slice(2);
 
-// A generator of our own, so that a run can be repeated: Park and Miller's, "Random number generators: good ones are
-// hard to find", Communications of the ACM 31 (1988).
-let state = Number(seed);
-const chance = () => (state = (state * 48271) % 2147483647) / 2147483647;
+const chance = chances(Number(seed));
 
 run(async (stage) => {
   let kept = 0; // the highest number that the page has told as kept

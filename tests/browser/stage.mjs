@@ -18,6 +18,13 @@ export function check(truth, sentence) {
   if (!truth) throw new Error(sentence);
 }
 
+// Numbers from 0 to 1 that can be had again: Park and Miller, "Random number generators: good ones are hard to find",
+// Communications of the ACM 31 (1988).
+export function chances(seed) {
+  let state = seed;
+  return () => (state = (state * 48271) % 2147483647) / 2147483647;
+}
+
 export class Stage {
   folder = mkdtempSync(join(tmpdir(), 'halfcup-browser-'));
   asked = []; // every address that the page asked for

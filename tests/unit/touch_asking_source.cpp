@@ -64,7 +64,7 @@ private slots:
         QVERIFY(problems.wait(1000));
         QCOMPARE(problems.count(), 1);
         QCOMPARE(problems[0][0].value<PositionSource::Problem>(), PositionSource::Problem::Denied);
-        QCOMPARE(problems[0][1].toString(), place::QtPositionSource::deniedSentence());
+        QCOMPARE(problems[0][1].toString(), place::positionDeniedSentence());
         QCOMPARE(m_inner->starts(), 0);
         m_source->stop();
         m_source->start(); // the keeper may have changed the mind
