@@ -67,8 +67,9 @@ Item {
     Connections {
         target: list
         function onContentYChanged() {
-            for (const row of list.contentItem.children) {
-                const button = row as AbstractButton;
+            const rows = list.contentItem.children; // no list to go through by "of" in Qt 6.4
+            for (let i = 0; i < rows.length; ++i) {
+                const button = rows[i] as AbstractButton;
                 if (button)
                     button.Accessible.ignored = false;
             }
