@@ -34,6 +34,17 @@ Item {
         item.width = Qt.binding(() => place.width);
     }
 
+    // From Qt 6.8 on, a layout takes the rows out of sight from screen readers, and only the next layout gives them
+    // back: too late for what is scrolled to.
+    function tellRows() {
+        const rows = list.contentItem.children; // no list to go through by "of" in Qt 6.4
+        for (let i = 0; i < rows.length; ++i) {
+            const button = rows[i] as AbstractButton;
+            if (button)
+                button.Accessible.ignored = false;
+        }
+    }
+
     ListView {
         id: list
 
@@ -62,17 +73,14 @@ Item {
         }
     }
 
-    // From Qt 6.8 on, a layout takes the rows out of sight from screen readers, and only the next layout gives them
-    // back: too late for what is scrolled to.
     Connections {
         target: list
+        function onMovementEnded() {
+            root.tellRows();
+        }
         function onContentYChanged() {
-            const rows = list.contentItem.children; // no list to go through by "of" in Qt 6.4
-            for (let i = 0; i < rows.length; ++i) {
-                const button = rows[i] as AbstractButton;
-                if (button)
-                    button.Accessible.ignored = false;
-            }
+            if (!list.moving) // not with each picture under a finger
+                root.tellRows();
         }
     }
 

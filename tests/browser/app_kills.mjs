@@ -8,7 +8,6 @@ import { chances, check, run } from './stage.mjs';
 
 const [address, kills = '100', seed = '1'] = process.argv.slice(2);
 const chance = chances(Number(seed));
-const mostMites = 900; // a wash counts no more than 999
 
 run(async (stage) => {
   const app = new App(stage);
@@ -24,7 +23,7 @@ run(async (stage) => {
     const face = await app.find('Count one mite');
     const dies = new Promise((resolve) => setTimeout(resolve, 100 + 1400 * chance())).then(() => stage.killTab());
     // The last figure that a keeper could have read before the page died.
-    for (let lives = true; lives && shown < mostMites; ) {
+    for (let lives = true; lives; ) {
       try {
         await app.tap(face);
         ++touches;

@@ -22,6 +22,7 @@ run(async (stage) => {
   const app = new App(stage);
   await app.start(address);
   await app.press('Understood, go on');
+  await app.sees('No position');
   await app.press('Make a yard here');
   await app.write('Name of the yard', 'Behind the mill');
   await app.press('Keep this yard');

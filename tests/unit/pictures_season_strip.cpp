@@ -1,11 +1,15 @@
 // SPDX-FileCopyrightText: 2026 The Halfcup developers
 // SPDX-License-Identifier: Apache-2.0
 // The season as a strip of twelve months.
+#include "patience.h"
 #include "pictures/season_strip.h"
 #include "pictures/season_strip_of_records.h"
 #include "pictures_kit.h"
 
+#include <QElapsedTimer>
 #include <QTest>
+
+#include <limits>
 
 using namespace halfcup;
 using namespace halfcup::picturetest;
@@ -282,12 +286,19 @@ private slots:
                     .flow.empty());
     }
 
-    void aFullOneIsDrawn() {
+    void itIsDrawnAtOnce() {
         const Type type = phoneType();
         const SeasonStrip strip = busyYear(200);
-        QBENCHMARK {
+        qint64 fastest = std::numeric_limits<qint64>::max(); // of some: others may use the machine too
+        for (int i = 0; i < 30; ++i) {
+            QElapsedTimer timer;
+            timer.start();
             QVERIFY(!drawSeasonStrip(strip, {{288, 100}, type}).things.empty());
+            fastest = std::min(fastest, timer.nsecsElapsed());
         }
+        QVERIFY2(static_cast<double>(fastest) < 2'000'000 * patience(), qPrintable(QString::number(fastest)));
+        if (qEnvironmentVariableIsSet("HALFCUP_PICTURES"))
+            qInfo("drawn in %lld us", fastest / 1000);
     }
 };
 

@@ -1,9 +1,11 @@
 // SPDX-FileCopyrightText: 2026 The Halfcup developers
 // SPDX-License-Identifier: Apache-2.0
 // Before and after a treatment.
+#include "patience.h"
 #include "pictures/slopes.h"
 #include "pictures_kit.h"
 
+#include <QElapsedTimer>
 #include <QTest>
 
 #include <limits>
@@ -180,12 +182,19 @@ private slots:
                                 "Colony 7, not treated: 2.0 mites per 100 bees before, 2.4 after."));
     }
 
-    void aFullOneIsDrawn() {
+    void itIsDrawnAtOnce() {
         const Type type = phoneType();
         const Slopes slopes = slopesOf(200, 40);
-        QBENCHMARK {
+        qint64 fastest = std::numeric_limits<qint64>::max(); // of some: others may use the machine too
+        for (int i = 0; i < 30; ++i) {
+            QElapsedTimer timer;
+            timer.start();
             QVERIFY(!drawSlopes(slopes, {{288, 220}, type}).things.empty());
+            fastest = std::min(fastest, timer.nsecsElapsed());
         }
+        QVERIFY2(static_cast<double>(fastest) < 2'000'000 * patience(), qPrintable(QString::number(fastest)));
+        if (qEnvironmentVariableIsSet("HALFCUP_PICTURES"))
+            qInfo("drawn in %lld us", fastest / 1000);
     }
 };
 

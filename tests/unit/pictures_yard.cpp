@@ -1,10 +1,12 @@
 // SPDX-FileCopyrightText: 2026 The Halfcup developers
 // SPDX-License-Identifier: Apache-2.0
 // The colonies of a yard under each other.
+#include "patience.h"
 #include "pictures/yard_comparison.h"
 #include "pictures/yard_comparison_of_records.h"
 #include "pictures_kit.h"
 
+#include <QElapsedTimer>
 #include <QTest>
 
 #include <limits>
@@ -253,12 +255,19 @@ private slots:
         QCOMPARE(yard.colonies[0].load->high, 1.2);
     }
 
-    void aFullOneIsDrawn() {
+    void itIsDrawnAtOnce() {
         const Type type = phoneType();
         const YardComparison yard = yardOf(60, 40);
-        QBENCHMARK {
+        qint64 fastest = std::numeric_limits<qint64>::max(); // of some: others may use the machine too
+        for (int i = 0; i < 30; ++i) {
+            QElapsedTimer timer;
+            timer.start();
             QVERIFY(!drawYardComparison(yard, {{288, 0}, type}).things.empty());
+            fastest = std::min(fastest, timer.nsecsElapsed());
         }
+        QVERIFY2(static_cast<double>(fastest) < 2'000'000 * patience(), qPrintable(QString::number(fastest)));
+        if (qEnvironmentVariableIsSet("HALFCUP_PICTURES"))
+            qInfo("drawn in %lld us", fastest / 1000);
     }
 };
 

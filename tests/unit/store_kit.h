@@ -90,7 +90,6 @@ inline bool putBytes(const QString& path, const QByteArray& bytes) {
     return file.open(QIODevice::WriteOnly | QIODevice::Unbuffered) && file.write(bytes) == bytes.size();
 }
 
-/// Runs SQL through the SQLite library itself, not through the store: other eyes. The first value it gives.
 /// A database that an earlier version really wrote, copied into the folder: to read it SQLite makes files
 /// beside it. Empty where it cannot be copied.
 inline QString copyOfSchema(int version, const QString& folder) {
@@ -102,6 +101,7 @@ inline QString copyOfSchema(int version, const QString& folder) {
     return to;
 }
 
+/// Runs SQL through the SQLite library itself, not through the store: other eyes. The first value it gives.
 inline std::string sql(const QString& path, const std::string& text) {
     sqlite3* database = nullptr;
     std::string first;
