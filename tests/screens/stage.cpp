@@ -7,6 +7,7 @@
 #include <QtQuickTest/quicktest.h>
 
 #include <QCoreApplication>
+#include <QElapsedTimer>
 #include <QPointer>
 #include <QTest>
 
@@ -149,11 +150,20 @@ bool Stage::touch(const QString& name) {
 }
 
 /// Until nothing more is to be laid out: on a fast machine a page that was just opened still moves when all
-/// events are done, and a touch would miss.
+/// events are done, and a touch would miss. On a busy one a round ends with its time and not with the last
+/// event: only those that ended early count. An animation leaves no round quiet, hence the bound.
 void Stage::settle() {
-    for (int i = 0; i < 3; ++i) {
-        QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
+    constexpr int roundMs = 20;
+    constexpr int quietRounds = 3;
+    constexpr int mostRounds = 30;
+    int quiet = 0;
+    for (int i = 0; i < mostRounds && quiet < quietRounds; ++i) {
+        QElapsedTimer round;
+        round.start();
+        QCoreApplication::processEvents(QEventLoop::AllEvents, roundMs);
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+        if (!round.hasExpired(roundMs))
+            ++quiet;
         if (window() && QQuickTest::qIsPolishScheduled(window()))
             static_cast<void>(QQuickTest::qWaitForPolish(window(), 1000));
     }
