@@ -42,7 +42,7 @@ ApplicationWindow {
                 objectName: "close"
                 width: parent.width
                 focus: true
-                text: window.recovery.done ? qsTr("Start Halfcup") : qsTr("Close Halfcup")
+                text: window.recovery.mainAction
                 onClicked: window.recovery.start()
             }
         ]

@@ -27,12 +27,12 @@
 <context>
     <name>BackupPage</name>
     <message>
-        <source>A backup is one file with all you keep. Copy it off this phone: a phone can fall into the honey.</source>
-        <translation>Eine Sicherung ist eine Datei mit allem Gespeicherten. Vom Telefon wegkopieren: Ein Telefon kann in den Honig fallen.</translation>
-    </message>
-    <message>
         <source>Backups on this phone</source>
         <translation>Sicherungen auf diesem Telefon</translation>
+    </message>
+    <message>
+        <source>Choose one that lies elsewhere</source>
+        <translation>Eine von anderswo wählen</translation>
     </message>
     <message>
         <source>It holds the exact places of your hives. Give it to nobody.</source>
@@ -810,6 +810,11 @@
         <translation>%1 ist ein Ordner, keine Datei. Nichts wurde geschrieben.</translation>
     </message>
     <message>
+        <source>%1, handed to the browser</source>
+        <comment>a file's name</comment>
+        <translation>%1, an den Browser übergeben</translation>
+    </message>
+    <message>
         <source>The folder for %1 is not there. Nothing was written.</source>
         <translation>Der Ordner für %1 ist nicht da. Nichts wurde geschrieben.</translation>
     </message>
@@ -913,6 +918,18 @@
         <source>%1, %2</source>
         <comment>day, size</comment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>Datei wählen</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Andere Datei wählen</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Neu suchen</translation>
     </message>
 </context>
 <context>
@@ -4732,10 +4749,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>%1 ist groß. Das dauert einen Moment.</translation>
     </message>
     <message>
-        <source>Choose another file</source>
-        <translation>Andere Datei wählen</translation>
-    </message>
-    <message>
         <source>Leave it</source>
         <translation>So lassen</translation>
     </message>
@@ -7542,10 +7555,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
 <context>
     <name>TroubleWindow</name>
     <message>
-        <source>Close Halfcup</source>
-        <translation>Halfcup schließen</translation>
-    </message>
-    <message>
         <source>Halfcup</source>
         <translation>Halfcup</translation>
     </message>
@@ -7568,10 +7577,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>Save what can be read</source>
         <translation>Retten, was lesbar ist</translation>
-    </message>
-    <message>
-        <source>Start Halfcup</source>
-        <translation>Halfcup starten</translation>
     </message>
 </context>
 <context>
@@ -8732,6 +8737,18 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         </translation>
     </message>
     <message>
+        <source>A backup</source>
+        <translation>Eine Sicherung</translation>
+    </message>
+    <message>
+        <source>A backup is one file with all you keep. A browser may throw away what it keeps: when the phone is full, when its data are cleared, in a private window always. Keep the file outside it.</source>
+        <translation>Eine Sicherung ist eine Datei mit allem Gespeicherten. Ein Browser darf löschen, was er speichert: wenn das Telefon voll ist, wenn seine Daten gelöscht werden, in einem privaten Fenster immer. Die Datei außerhalb aufbewahren.</translation>
+    </message>
+    <message>
+        <source>A backup is one file with all you keep. Copy it off this phone: a phone can fall into the honey.</source>
+        <translation>Eine Sicherung ist eine Datei mit allem Gespeicherten. Vom Telefon wegkopieren: Ein Telefon kann in den Honig fallen.</translation>
+    </message>
+    <message>
         <source>A plain database: its form is sound; there is no check sum in it.</source>
         <translation>Eine einfache Datenbank: Ihr Aufbau ist in Ordnung; eine Prüfsumme enthält sie nicht.</translation>
     </message>
@@ -9175,10 +9192,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
 <context>
     <name>halfcup::touch::ExportController</name>
     <message>
-        <source>%1 cannot be written. Nothing was written.</source>
-        <translation>%1 kann nicht geschrieben werden. Nichts wurde geschrieben.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>what, where</comment>
         <translation>%1: %2</translation>
@@ -9276,10 +9289,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>The report has no positions.</source>
         <translation>Der Bericht enthält keine Positionen.</translation>
-    </message>
-    <message>
-        <source>This phone has no place for files to hand on.</source>
-        <translation>Dieses Telefon hat keinen Ort für Dateien zum Weitergeben.</translation>
     </message>
     <message>
         <source>This season</source>
@@ -9593,11 +9602,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
             <numerusform>%1 und %n mehr</numerusform>
         </translation>
     </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>day, size</comment>
-        <translation>%1, %2</translation>
-    </message>
     <message numerus="yes">
         <source>%n new colony(ies)</source>
         <translation>
@@ -9658,8 +9662,16 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>, </translation>
     </message>
     <message>
+        <source>A table of earlier washes</source>
+        <translation>Tabelle früherer Waschproben</translation>
+    </message>
+    <message>
         <source>A table of washes, saved as CSV or text by any spreadsheet. Its first row names the columns.</source>
         <translation>Eine Tabelle von Waschproben, von einem beliebigen Tabellenprogramm als CSV oder Text gespeichert. Die erste Zeile benennt die Spalten.</translation>
+    </message>
+    <message>
+        <source>Choose a table of washes, saved as CSV or text by any spreadsheet. Its first row names the columns.</source>
+        <translation>Eine Tabelle mit Waschproben wählen, aus einer Tabellenkalkulation als CSV oder Text gespeichert. Die erste Zeile nennt die Spalten.</translation>
     </message>
     <message>
         <source>Colony %1, %2</source>
@@ -9711,10 +9723,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <source>Line %1, colony %2</source>
         <comment>line of the file</comment>
         <translation>Zeile %1, Volk %2</translation>
-    </message>
-    <message>
-        <source>Look again</source>
-        <translation>Neu suchen</translation>
     </message>
     <message>
         <source>Look at the washes</source>
@@ -10280,10 +10288,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Bestand dort: %1.</translation>
     </message>
     <message>
-        <source>Look again</source>
-        <translation>Neu suchen</translation>
-    </message>
-    <message>
         <source>No file from another phone was found. Put it into one of these folders: %1.</source>
         <translation>Keine Datei von einem anderen Telefon gefunden. In einen dieser Ordner legen: %1.</translation>
     </message>
@@ -10355,6 +10359,10 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         </translation>
     </message>
     <message>
+        <source>Close Halfcup</source>
+        <translation>Halfcup schließen</translation>
+    </message>
+    <message>
         <source>Halfcup can be started again</source>
         <translation>Halfcup kann wieder gestartet werden</translation>
     </message>
@@ -10391,12 +10399,24 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Gerettet: %1.</translation>
     </message>
     <message>
+        <source>Start Halfcup</source>
+        <translation>Halfcup starten</translation>
+    </message>
+    <message>
+        <source>Start again</source>
+        <translation>Neu starten</translation>
+    </message>
+    <message>
         <source>The damaged file is kept as %1.</source>
         <translation>Die beschädigte Datei bleibt als %1 erhalten.</translation>
     </message>
     <message>
         <source>Yard whose name is lost</source>
         <translation>Stand, dessen Name verloren ist</translation>
+    </message>
+    <message>
+        <source>Your records were written by a newer Halfcup. They are safe and unchanged; this version cannot read them. Start again where there is a network: the newer version comes by itself.</source>
+        <translation>Die Aufzeichnungen wurden von einem neueren Halfcup geschrieben. Sie sind sicher und unverändert; diese Version kann sie nicht lesen. Wo es ein Netz gibt, neu starten: Die neuere Version kommt von selbst.</translation>
     </message>
 </context>
 <context>
@@ -10870,6 +10890,11 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
         <translation>Aufzeichnungen: %1</translation>
     </message>
     <message>
+        <source>in this browser</source>
+        <comment>where the records are</comment>
+        <translation>in diesem Browser</translation>
+    </message>
+    <message>
         <source>not rapped</source>
         <translation>nicht geklopft</translation>
     </message>
@@ -10959,10 +10984,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
 </context>
 <context>
     <name>halfcup::touch::ShareController</name>
-    <message>
-        <source>%1 cannot be written. Nothing was written.</source>
-        <translation>%1 kann nicht geschrieben werden. Nichts wurde geschrieben.</translation>
-    </message>
     <message numerus="yes">
         <source>%n wash(es) to hand on</source>
         <translation>
@@ -10982,10 +11003,6 @@ Den Deckel schließen und prüfen, dass er dicht ist.</translation>
     <message>
         <source>This is phone %1. Another phone names it so when it takes in a file from here.</source>
         <translation>Dies ist Telefon %1. So nennt es ein anderes Telefon, wenn es eine Datei von hier einliest.</translation>
-    </message>
-    <message>
-        <source>This phone has no place for files to hand on.</source>
-        <translation>Dieses Telefon hat keinen Ort für Dateien zum Weitergeben.</translation>
     </message>
     <message>
         <source>Written to %1: %2.</source>

@@ -27,12 +27,12 @@
 <context>
     <name>BackupPage</name>
     <message>
-        <source>A backup is one file with all you keep. Copy it off this phone: a phone can fall into the honey.</source>
-        <translation>Una copia de seguridad es un archivo con todo lo que guardas. Sácala de este teléfono: un teléfono puede caer en la miel.</translation>
-    </message>
-    <message>
         <source>Backups on this phone</source>
         <translation>Copias en este teléfono</translation>
+    </message>
+    <message>
+        <source>Choose one that lies elsewhere</source>
+        <translation>Elegir una que está en otro sitio</translation>
     </message>
     <message>
         <source>It holds the exact places of your hives. Give it to nobody.</source>
@@ -810,6 +810,11 @@
         <translation>%1 es una carpeta, no un archivo. No se escribió nada.</translation>
     </message>
     <message>
+        <source>%1, handed to the browser</source>
+        <comment>a file's name</comment>
+        <translation>%1, entregado al navegador</translation>
+    </message>
+    <message>
         <source>The folder for %1 is not there. Nothing was written.</source>
         <translation>La carpeta para %1 no está. No se escribió nada.</translation>
     </message>
@@ -913,6 +918,18 @@
         <source>%1, %2</source>
         <comment>day, size</comment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>Elegir un archivo</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Elegir otro archivo</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Buscar otra vez</translation>
     </message>
 </context>
 <context>
@@ -4732,10 +4749,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>%1 es grande. Tarda un momento.</translation>
     </message>
     <message>
-        <source>Choose another file</source>
-        <translation>Elegir otro archivo</translation>
-    </message>
-    <message>
         <source>Leave it</source>
         <translation>Dejarlo</translation>
     </message>
@@ -7542,10 +7555,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
 <context>
     <name>TroubleWindow</name>
     <message>
-        <source>Close Halfcup</source>
-        <translation>Cerrar Halfcup</translation>
-    </message>
-    <message>
         <source>Halfcup</source>
         <translation>Halfcup</translation>
     </message>
@@ -7568,10 +7577,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>Save what can be read</source>
         <translation>Salvar lo que se pueda leer</translation>
-    </message>
-    <message>
-        <source>Start Halfcup</source>
-        <translation>Iniciar Halfcup</translation>
     </message>
 </context>
 <context>
@@ -8732,6 +8737,18 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         </translation>
     </message>
     <message>
+        <source>A backup</source>
+        <translation>Una copia de seguridad</translation>
+    </message>
+    <message>
+        <source>A backup is one file with all you keep. A browser may throw away what it keeps: when the phone is full, when its data are cleared, in a private window always. Keep the file outside it.</source>
+        <translation>Una copia de seguridad es un archivo con todo lo que guardas. Un navegador puede borrar lo que guarda: si el teléfono está lleno, si se borran sus datos, y siempre en una ventana privada. Guarda el archivo fuera de él.</translation>
+    </message>
+    <message>
+        <source>A backup is one file with all you keep. Copy it off this phone: a phone can fall into the honey.</source>
+        <translation>Una copia de seguridad es un archivo con todo lo que guardas. Sácala de este teléfono: un teléfono puede caer en la miel.</translation>
+    </message>
+    <message>
         <source>A plain database: its form is sound; there is no check sum in it.</source>
         <translation>Una base de datos simple: su forma es correcta; no lleva suma de control.</translation>
     </message>
@@ -9175,10 +9192,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
 <context>
     <name>halfcup::touch::ExportController</name>
     <message>
-        <source>%1 cannot be written. Nothing was written.</source>
-        <translation>No se puede escribir en %1. No se escribió nada.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>what, where</comment>
         <translation>%1: %2</translation>
@@ -9276,10 +9289,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>The report has no positions.</source>
         <translation>El informe no lleva posiciones.</translation>
-    </message>
-    <message>
-        <source>This phone has no place for files to hand on.</source>
-        <translation>Este teléfono no tiene sitio para archivos que compartir.</translation>
     </message>
     <message>
         <source>This season</source>
@@ -9593,11 +9602,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
             <numerusform>%1 y %n más</numerusform>
         </translation>
     </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>day, size</comment>
-        <translation>%1, %2</translation>
-    </message>
     <message numerus="yes">
         <source>%n new colony(ies)</source>
         <translation>
@@ -9658,8 +9662,16 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>, </translation>
     </message>
     <message>
+        <source>A table of earlier washes</source>
+        <translation>Una tabla de lavados previos</translation>
+    </message>
+    <message>
         <source>A table of washes, saved as CSV or text by any spreadsheet. Its first row names the columns.</source>
         <translation>Una tabla de lavados, guardada como CSV o texto con cualquier hoja de cálculo. La primera fila da nombre a las columnas.</translation>
+    </message>
+    <message>
+        <source>Choose a table of washes, saved as CSV or text by any spreadsheet. Its first row names the columns.</source>
+        <translation>Elige una tabla de lavados, guardada como CSV o texto en cualquier hoja de cálculo. Su primera fila nombra las columnas.</translation>
     </message>
     <message>
         <source>Colony %1, %2</source>
@@ -9711,10 +9723,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <source>Line %1, colony %2</source>
         <comment>line of the file</comment>
         <translation>Línea %1, colonia %2</translation>
-    </message>
-    <message>
-        <source>Look again</source>
-        <translation>Mirar otra vez</translation>
     </message>
     <message>
         <source>Look at the washes</source>
@@ -10280,10 +10288,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>Contenía %1.</translation>
     </message>
     <message>
-        <source>Look again</source>
-        <translation>Mirar otra vez</translation>
-    </message>
-    <message>
         <source>No file from another phone was found. Put it into one of these folders: %1.</source>
         <translation>No se halló ningún archivo de otro teléfono. Ponlo en una de estas carpetas: %1.</translation>
     </message>
@@ -10355,6 +10359,10 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         </translation>
     </message>
     <message>
+        <source>Close Halfcup</source>
+        <translation>Cerrar Halfcup</translation>
+    </message>
+    <message>
         <source>Halfcup can be started again</source>
         <translation>Halfcup puede iniciarse de nuevo</translation>
     </message>
@@ -10391,12 +10399,24 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>Salvado: %1.</translation>
     </message>
     <message>
+        <source>Start Halfcup</source>
+        <translation>Iniciar Halfcup</translation>
+    </message>
+    <message>
+        <source>Start again</source>
+        <translation>Volver a iniciar</translation>
+    </message>
+    <message>
         <source>The damaged file is kept as %1.</source>
         <translation>El archivo dañado se conserva como %1.</translation>
     </message>
     <message>
         <source>Yard whose name is lost</source>
         <translation>Colmenar cuyo nombre se perdió</translation>
+    </message>
+    <message>
+        <source>Your records were written by a newer Halfcup. They are safe and unchanged; this version cannot read them. Start again where there is a network: the newer version comes by itself.</source>
+        <translation>Tus registros se escribieron con un Halfcup más nuevo. Están a salvo y sin cambios; esta versión no puede leerlos. Vuelve a iniciar donde haya red: la versión nueva llega sola.</translation>
     </message>
 </context>
 <context>
@@ -10870,6 +10890,11 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
         <translation>Tus registros: %1</translation>
     </message>
     <message>
+        <source>in this browser</source>
+        <comment>where the records are</comment>
+        <translation>en este navegador</translation>
+    </message>
+    <message>
         <source>not rapped</source>
         <translation>sin golpear</translation>
     </message>
@@ -10959,10 +10984,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
 </context>
 <context>
     <name>halfcup::touch::ShareController</name>
-    <message>
-        <source>%1 cannot be written. Nothing was written.</source>
-        <translation>No se puede escribir en %1. No se escribió nada.</translation>
-    </message>
     <message numerus="yes">
         <source>%n wash(es) to hand on</source>
         <translation>
@@ -10982,10 +11003,6 @@ Cierra la tapa y comprueba que ajusta bien.</translation>
     <message>
         <source>This is phone %1. Another phone names it so when it takes in a file from here.</source>
         <translation>Este es el teléfono %1. Otro teléfono lo llama así cuando importa un archivo de aquí.</translation>
-    </message>
-    <message>
-        <source>This phone has no place for files to hand on.</source>
-        <translation>Este teléfono no tiene sitio para archivos que compartir.</translation>
     </message>
     <message>
         <source>Written to %1: %2.</source>

@@ -27,12 +27,12 @@
 <context>
     <name>BackupPage</name>
     <message>
-        <source>A backup is one file with all you keep. Copy it off this phone: a phone can fall into the honey.</source>
-        <translation>Une sauvegarde est un seul fichier avec tout ce que vous gardez. Copiez-la hors de ce téléphone : un téléphone peut tomber dans le miel.</translation>
-    </message>
-    <message>
         <source>Backups on this phone</source>
         <translation>Sauvegardes sur ce téléphone</translation>
+    </message>
+    <message>
+        <source>Choose one that lies elsewhere</source>
+        <translation>Choisir une sauvegarde rangée ailleurs</translation>
     </message>
     <message>
         <source>It holds the exact places of your hives. Give it to nobody.</source>
@@ -810,6 +810,11 @@
         <translation>%1 est un dossier, pas un fichier. Rien n’a été écrit.</translation>
     </message>
     <message>
+        <source>%1, handed to the browser</source>
+        <comment>a file's name</comment>
+        <translation>%1, remis au navigateur</translation>
+    </message>
+    <message>
         <source>The folder for %1 is not there. Nothing was written.</source>
         <translation>Le dossier pour %1 n’existe pas. Rien n’a été écrit.</translation>
     </message>
@@ -913,6 +918,18 @@
         <source>%1, %2</source>
         <comment>day, size</comment>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Choose a file</source>
+        <translation>Choisir un fichier</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Choisir un autre fichier</translation>
+    </message>
+    <message>
+        <source>Look again</source>
+        <translation>Chercher encore</translation>
     </message>
 </context>
 <context>
@@ -4732,10 +4749,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>%1 est volumineux. Cela prend un moment.</translation>
     </message>
     <message>
-        <source>Choose another file</source>
-        <translation>Choisir un autre fichier</translation>
-    </message>
-    <message>
         <source>Leave it</source>
         <translation>Laisser</translation>
     </message>
@@ -7542,10 +7555,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
 <context>
     <name>TroubleWindow</name>
     <message>
-        <source>Close Halfcup</source>
-        <translation>Fermer Halfcup</translation>
-    </message>
-    <message>
         <source>Halfcup</source>
         <translation>Halfcup</translation>
     </message>
@@ -7568,10 +7577,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>Save what can be read</source>
         <translation>Sauver ce qui peut être lu</translation>
-    </message>
-    <message>
-        <source>Start Halfcup</source>
-        <translation>Démarrer Halfcup</translation>
     </message>
 </context>
 <context>
@@ -8732,6 +8737,18 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         </translation>
     </message>
     <message>
+        <source>A backup</source>
+        <translation>Une sauvegarde</translation>
+    </message>
+    <message>
+        <source>A backup is one file with all you keep. A browser may throw away what it keeps: when the phone is full, when its data are cleared, in a private window always. Keep the file outside it.</source>
+        <translation>Une sauvegarde est un seul fichier avec tout ce que vous gardez. Un navigateur peut effacer ce qu’il garde : quand le téléphone est plein, quand on efface ses données, et toujours dans une fenêtre privée. Gardez le fichier ailleurs.</translation>
+    </message>
+    <message>
+        <source>A backup is one file with all you keep. Copy it off this phone: a phone can fall into the honey.</source>
+        <translation>Une sauvegarde est un seul fichier avec tout ce que vous gardez. Copiez-la hors de ce téléphone : un téléphone peut tomber dans le miel.</translation>
+    </message>
+    <message>
         <source>A plain database: its form is sound; there is no check sum in it.</source>
         <translation>Une simple base de données : sa forme est saine ; elle ne contient pas de somme de contrôle.</translation>
     </message>
@@ -9175,10 +9192,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
 <context>
     <name>halfcup::touch::ExportController</name>
     <message>
-        <source>%1 cannot be written. Nothing was written.</source>
-        <translation>Impossible d’écrire %1. Rien n’a été écrit.</translation>
-    </message>
-    <message>
         <source>%1: %2</source>
         <comment>what, where</comment>
         <translation>%1 : %2</translation>
@@ -9276,10 +9289,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>The report has no positions.</source>
         <translation>Le rapport ne contient pas de positions.</translation>
-    </message>
-    <message>
-        <source>This phone has no place for files to hand on.</source>
-        <translation>Ce téléphone n’a pas d’endroit pour les fichiers à transmettre.</translation>
     </message>
     <message>
         <source>This season</source>
@@ -9593,11 +9602,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
             <numerusform>%1 et %n autres</numerusform>
         </translation>
     </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>day, size</comment>
-        <translation>%1, %2</translation>
-    </message>
     <message numerus="yes">
         <source>%n new colony(ies)</source>
         <translation>
@@ -9658,8 +9662,16 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>, </translation>
     </message>
     <message>
+        <source>A table of earlier washes</source>
+        <translation>Tableau de lavages antérieurs</translation>
+    </message>
+    <message>
         <source>A table of washes, saved as CSV or text by any spreadsheet. Its first row names the columns.</source>
         <translation>Un tableau de lavages, enregistré en CSV ou en texte par n’importe quel tableur. Sa première ligne nomme les colonnes.</translation>
+    </message>
+    <message>
+        <source>Choose a table of washes, saved as CSV or text by any spreadsheet. Its first row names the columns.</source>
+        <translation>Choisissez un tableau de lavages, enregistré en CSV ou en texte depuis un tableur. Sa première ligne nomme les colonnes.</translation>
     </message>
     <message>
         <source>Colony %1, %2</source>
@@ -9711,10 +9723,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <source>Line %1, colony %2</source>
         <comment>line of the file</comment>
         <translation>Ligne %1, colonie %2</translation>
-    </message>
-    <message>
-        <source>Look again</source>
-        <translation>Revoir</translation>
     </message>
     <message>
         <source>Look at the washes</source>
@@ -10280,10 +10288,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Il contenait %1.</translation>
     </message>
     <message>
-        <source>Look again</source>
-        <translation>Revoir</translation>
-    </message>
-    <message>
         <source>No file from another phone was found. Put it into one of these folders: %1.</source>
         <translation>Aucun fichier d’un autre téléphone trouvé. Mettez-le dans un de ces dossiers : %1.</translation>
     </message>
@@ -10355,6 +10359,10 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         </translation>
     </message>
     <message>
+        <source>Close Halfcup</source>
+        <translation>Fermer Halfcup</translation>
+    </message>
+    <message>
         <source>Halfcup can be started again</source>
         <translation>Halfcup peut redémarrer</translation>
     </message>
@@ -10391,12 +10399,24 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Sauvé : %1.</translation>
     </message>
     <message>
+        <source>Start Halfcup</source>
+        <translation>Démarrer Halfcup</translation>
+    </message>
+    <message>
+        <source>Start again</source>
+        <translation>Redémarrer</translation>
+    </message>
+    <message>
         <source>The damaged file is kept as %1.</source>
         <translation>Le fichier endommagé est conservé sous le nom %1.</translation>
     </message>
     <message>
         <source>Yard whose name is lost</source>
         <translation>Rucher dont le nom est perdu</translation>
+    </message>
+    <message>
+        <source>Your records were written by a newer Halfcup. They are safe and unchanged; this version cannot read them. Start again where there is a network: the newer version comes by itself.</source>
+        <translation>Vos données ont été écrites par un Halfcup plus récent. Elles sont en sécurité et inchangées ; cette version ne peut pas les lire. Redémarrez là où il y a du réseau : la version plus récente vient d’elle-même.</translation>
     </message>
 </context>
 <context>
@@ -10870,6 +10890,11 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
         <translation>Vos données : %1</translation>
     </message>
     <message>
+        <source>in this browser</source>
+        <comment>where the records are</comment>
+        <translation>dans ce navigateur</translation>
+    </message>
+    <message>
         <source>not rapped</source>
         <translation>non tassées</translation>
     </message>
@@ -10959,10 +10984,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
 </context>
 <context>
     <name>halfcup::touch::ShareController</name>
-    <message>
-        <source>%1 cannot be written. Nothing was written.</source>
-        <translation>Impossible d’écrire %1. Rien n’a été écrit.</translation>
-    </message>
     <message numerus="yes">
         <source>%n wash(es) to hand on</source>
         <translation>
@@ -10982,10 +11003,6 @@ Fermez le couvercle et vérifiez qu’il est étanche.</translation>
     <message>
         <source>This is phone %1. Another phone names it so when it takes in a file from here.</source>
         <translation>Ceci est le téléphone %1. Un autre téléphone l’appelle ainsi quand il importe un fichier d’ici.</translation>
-    </message>
-    <message>
-        <source>This phone has no place for files to hand on.</source>
-        <translation>Ce téléphone n’a pas d’endroit pour les fichiers à transmettre.</translation>
     </message>
     <message>
         <source>Written to %1: %2.</source>

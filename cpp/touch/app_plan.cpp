@@ -64,6 +64,22 @@ void App::wirePlan() {
     });
     auto* opened = new OpenedFiles([this](const QString& path) { openFiles({path}); }, this);
     qGuiApp->installEventFilter(opened);
+    // The page that asked knows what it asked for, whatever name the file came by.
+    connect(m_services.device.files.get(), &device::FileHandover::chosen, this, [this](const QString& path) {
+        switch (m_navigator.page()) {
+        case Navigator::Plan:
+            m_share.plan()->openFile(path);
+            break;
+        case Navigator::ImportTable:
+            m_table.openFile(path);
+            break;
+        case Navigator::Backup:
+            m_backup.pick(path);
+            break;
+        default:
+            openFiles({path});
+        }
+    });
 }
 
 void App::openFiles(const QStringList& paths) {

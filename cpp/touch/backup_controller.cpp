@@ -3,6 +3,7 @@
 #include "touch/backup_controller.h"
 
 #include "store/restore.h"
+#include "touch/export_file.h"
 #include "touch/restoring.h"
 #include "touch/words.h"
 
@@ -34,14 +35,17 @@ QString dayAndTime(const records::Moment& moment) {
 
 BackupController::BackupController(Services& services, QObject* parent)
     : QObject(parent)
-    , m_services(services) {}
+    , m_services(services) {
+    connect(services.device.files.get(), &device::FileHandover::worksChanged, this,
+            &BackupController::changed);
+}
 
 QString BackupController::lastLine() const {
     return m_lastAt ? tr("Last backup: %1", "day and time").arg(dayAndTime(*m_lastAt)) : tr("No backup yet");
 }
 
 QString BackupController::placeLine() const {
-    if (m_lastPlace.isEmpty())
+    if (m_lastPlace.isEmpty() || !m_services.device.folders->areSeen())
         return {};
     return QFileInfo::exists(m_lastPlace)
                ? m_lastPlace
@@ -54,11 +58,24 @@ QString BackupController::newLine() const {
 }
 
 QString BackupController::reminder() const {
-    if (m_newWashes < store::washesUntilReminder)
+    // What a browser keeps can be gone tomorrow.
+    const int enough = m_services.device.folders->areSeen() ? store::washesUntilReminder : 1;
+    if (m_newWashes < enough)
         return {};
     bool anyOwn = false; // invented records need no keeping
     m_services.kept([&] { anyOwn = !std::ranges::all_of(m_services.store.yards(), &records::Yard::demo); });
     return anyOwn ? newLine() : QString();
+}
+
+QString BackupController::whyLine() const {
+    return m_services.device.folders->areSeen()
+               ? tr("A backup is one file with all you keep. Copy it off this phone: a phone can fall into "
+                    "the "
+                    "honey.")
+               : tr("A backup is one file with all you keep. A browser may throw away what it keeps: when "
+                    "the "
+                    "phone is full, when its data are cleared, in a private window always. Keep the file "
+                    "outside it.");
 }
 
 QString BackupController::question() const {
@@ -127,7 +144,7 @@ bool BackupController::makeBackup() {
             store::makeBackup(m_services.store.path(), path.toStdString(), now);
         m_failed = false;
         m_result = tr("Written and checked: %n wash(es), %1, %2", "size, path", static_cast<int>(made.washes))
-                       .arg(sizeText(made.sizeBytes), path);
+                       .arg(sizeText(made.sizeBytes), whereItIs(m_services, path));
         m_services.kept([&] {
             m_services.store.inOneTransaction([&] {
                 m_services.store.setSetting(store::lastBackupAtSetting, now.utcMs);
@@ -135,6 +152,7 @@ bool BackupController::makeBackup() {
                 m_services.store.setSetting(store::lastBackupPlaceSetting, made.path);
             });
         });
+        handOn(m_services, path);
     } catch (const store::StoreError& error) {
         using Kind = store::StoreError::Kind;
         if (error.kind() == Kind::NotAllowed || error.kind() == Kind::FolderMissing)
@@ -148,6 +166,10 @@ bool BackupController::makeBackup() {
     read();
     emit changed();
     return !m_failed;
+}
+
+void BackupController::chooseFile() {
+    m_services.device.files->chooseFile(tr("A backup"), {QLatin1String(store::backupEnding)});
 }
 
 void BackupController::pick(const QString& key) {

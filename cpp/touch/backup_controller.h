@@ -24,6 +24,8 @@ class BackupController : public QObject {
         QString placeLine READ placeLine NOTIFY changed)      // where it was written; empty before the first
     Q_PROPERTY(QString newLine READ newLine NOTIFY changed)   // "3 washes are in no backup yet"; empty: none
     Q_PROPERTY(QString reminder READ reminder NOTIFY changed) // newLine, once it is time; else empty
+    Q_PROPERTY(QString whyLine READ whyLine CONSTANT)         // what a backup is good for
+    Q_PROPERTY(bool canChoose READ canChoose NOTIFY changed)  // one that lies elsewhere
     Q_PROPERTY(QString result READ result NOTIFY changed)     // what was done or what went wrong
     Q_PROPERTY(bool failed READ hasFailed NOTIFY changed)
     // newest first; title: its day and time, detail: its name and size; kept-aside databases after them
@@ -40,6 +42,8 @@ public:
     QString placeLine() const;
     QString newLine() const;
     QString reminder() const;
+    QString whyLine() const;
+    bool canChoose() const { return m_services.device.files->canChoose(); }
     QString result() const { return m_result; }
     bool hasFailed() const { return m_failed; }
     ChoiceListModel* backups() { return &m_backups; }
@@ -52,8 +56,10 @@ public:
     /// Reads what is there anew; forgets what was said.
     void refresh();
 
-    /// Into the phone's place for files to hand on. False, and why, where it could not be written.
+    /// Into the phone's place for files to hand on, and on from there. False, and why, where it could not be
+    /// written.
     Q_INVOKABLE bool makeBackup();
+    Q_INVOKABLE void chooseFile(); // by the system's own chooser; what is chosen is picked
     /// Looks into one of the backups: all of it is read and checked.
     Q_INVOKABLE void pick(const QString& key);
     /// Asks for the picked one to be put back.

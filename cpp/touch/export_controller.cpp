@@ -248,7 +248,8 @@ bool ExportController::writeTo(const QString& path) {
     if (!trouble.isEmpty())
         m_result = trouble;
     else if (read)
-        m_result = error ? fileTrouble(error->problem, path) : tr("%1: %2", "what, where").arg(written, path);
+        m_result = error ? fileTrouble(error->problem, path)
+                         : tr("%1: %2", "what, where").arg(written, whereItIs(m_services, path));
     m_exact = false; // asked for each time
     emit changed();
     return !m_failed;
@@ -258,12 +259,15 @@ bool ExportController::write() {
     const device::Folder folder = m_services.device.folders->exports();
     if (!folder.ok()) {
         m_failed = true;
-        m_result = folder.path.isEmpty() ? tr("This phone has no place for files to hand on.")
-                                         : tr("%1 cannot be written. Nothing was written.").arg(folder.path);
+        m_result = noPlaceToWrite(folder);
         emit changed();
         return false;
     }
-    return writeTo(QDir(folder.path).filePath(fileName()));
+    const QString path = QDir(folder.path).filePath(fileName());
+    if (!writeTo(path))
+        return false;
+    handOn(m_services, path);
+    return true;
 }
 
 } // namespace halfcup::touch

@@ -50,4 +50,15 @@ QString ageAndSize(const Services& services, const QFileInfo& file) {
              QLocale().formattedDataSize(file.size(), 1, QLocale::DataSizeSIFormat));
 }
 
+QString mainActionOfFiles(const Services& services) {
+    return services.device.folders->areSeen() ? FoundFiles::tr("Look again")
+                                              : FoundFiles::tr("Choose a file");
+}
+
+QString chooserOfFiles(const Services& services, bool anyFound) {
+    if (!services.device.files->canChoose() || !services.device.folders->areSeen())
+        return {};
+    return anyFound ? FoundFiles::tr("Choose another file") : FoundFiles::tr("Choose a file");
+}
+
 } // namespace halfcup::touch

@@ -21,4 +21,10 @@ namespace halfcup::touch {
 /// "15 June 2026, 12.4 kB": when it was changed last, and its size.
 [[nodiscard]] QString ageAndSize(const Services& services, const QFileInfo& file);
 
+/// The main action beside a list of files that were found: another look; in a browser, where nothing is
+/// found, the choice itself.
+[[nodiscard]] QString mainActionOfFiles(const Services& services);
+/// The other one, the system's own chooser; empty where it has none, or it is the main action.
+[[nodiscard]] QString chooserOfFiles(const Services& services, bool anyFound);
+
 } // namespace halfcup::touch

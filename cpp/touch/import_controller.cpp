@@ -4,13 +4,12 @@
 
 #include "exchange/keep_import.h"
 #include "season/lines.h"
+#include "touch/found_files.h"
 #include "touch/import_words.h"
 #include "touch/words.h"
 
-#include <QDateTime>
 #include <QDir>
 #include <QFileInfo>
-#include <QStandardPaths>
 
 #include <algorithm>
 
@@ -25,6 +24,10 @@ using Entry = ChoiceListModel::Entry;
 using Fate = PlannedRow::Fate;
 
 constexpr qsizetype mostFiles = 50;
+
+QStringList tableEndings() {
+    return {QStringLiteral(".csv"), QStringLiteral(".tsv"), QStringLiteral(".txt")};
+}
 
 Entry entry(const QString& key, const QString& title, const QString& detail = {}, const QString& note = {}) {
     Entry made;
@@ -63,7 +66,7 @@ QString ImportController::title() const {
 QString ImportController::mainAction() const {
     switch (m_step) {
     case Files:
-        return tr("Look again");
+        return mainActionOfFiles(m_services);
     case Columns:
         return tr("Look at the washes");
     case Preview:
@@ -78,6 +81,10 @@ QString ImportController::filesLine() const {
     if (m_files.count() > 0)
         return tr(
             "A table of washes, saved as CSV or text by any spreadsheet. Its first row names the columns.");
+    if (!m_services.device.folders->areSeen())
+        return tr(
+            "Choose a table of washes, saved as CSV or text by any spreadsheet. Its first row names the "
+            "columns.");
     return tr("No table was found. Save it as CSV and put it into one of these folders: %1.")
         .arg(m_folders.isEmpty() ? tr("none on this phone") : m_folders.join(tr(", ", "between folders")));
 }
@@ -93,30 +100,24 @@ void ImportController::begin() {
 }
 
 void ImportController::listFiles() {
-    if (m_folders.isEmpty()) {
-        for (const auto place : {QStandardPaths::DocumentsLocation, QStandardPaths::DownloadLocation})
-            m_folders.append(QStandardPaths::standardLocations(place));
-        if (const device::Folder exports = m_services.device.folders->exports(); exports.ok())
-            m_folders.append(exports.path);
-        m_folders.removeDuplicates();
-    }
-    QFileInfoList found;
-    for (const QString& folder : m_folders)
-        found.append(QDir(folder).entryInfoList(
-            {QStringLiteral("*.csv"), QStringLiteral("*.tsv"), QStringLiteral("*.txt")},
-            QDir::Files | QDir::Readable));
-    std::ranges::stable_sort(
-        found, [](const QFileInfo& a, const QFileInfo& b) { return a.lastModified() > b.lastModified(); });
+    if (m_folders.isEmpty())
+        m_folders = foldersOfFiles(m_services);
+    QStringList patterns;
+    for (const QString& ending : tableEndings())
+        patterns.append(u'*' + ending);
     QList<Entry> entries;
-    for (const QFileInfo& file : found.first(std::min(mostFiles, found.size()))) {
-        const QDate day = file.lastModified().date();
-        entries.append(entry(file.absoluteFilePath(), file.fileName(),
-                             tr("%1, %2", "day, size")
-                                 .arg(words::dayAndYear({day.year(), day.month(), day.day()}),
-                                      importing::fileSize(file.size())),
+    for (const QFileInfo& file : newestFiles(m_folders, patterns, mostFiles))
+        entries.append(entry(file.absoluteFilePath(), file.fileName(), ageAndSize(m_services, file),
                              QDir::toNativeSeparators(file.absolutePath())));
-    }
     m_files.setEntries(entries);
+}
+
+QString ImportController::chooser() const {
+    return m_step == Files ? chooserOfFiles(m_services, m_files.count() > 0) : QString();
+}
+
+void ImportController::chooseFile() {
+    m_services.device.files->chooseFile(tr("A table of earlier washes"), tableEndings());
 }
 
 bool ImportController::openFile(const QString& path) {
@@ -301,7 +302,10 @@ void ImportController::keep() {
 void ImportController::act() {
     switch (m_step) {
     case Files:
-        begin();
+        if (m_services.device.folders->areSeen())
+            begin();
+        else
+            chooseFile();
         break;
     case Columns:
         look();

@@ -28,6 +28,7 @@ class ImportController : public QObject {
     // Files
     Q_PROPERTY(halfcup::touch::ChoiceListModel* files READ files CONSTANT) // newest first
     Q_PROPERTY(QString filesLine READ filesLine NOTIFY changed)            // where was looked
+    Q_PROPERTY(QString chooser READ chooser NOTIFY changed) // by the system's own one; empty: it has none
     // Columns
     Q_PROPERTY(halfcup::touch::ChoiceListModel* fields READ fields CONSTANT)   // what a wash needs
     Q_PROPERTY(halfcup::touch::ChoiceListModel* columns READ columns CONSTANT) // for the field in question
@@ -64,6 +65,7 @@ public:
     QString mainAction() const;
     ChoiceListModel* files() { return &m_files; }
     QString filesLine() const;
+    QString chooser() const;
     ChoiceListModel* fields() { return &m_fields; }
     ChoiceListModel* columns() { return &m_columns; }
     QString fieldTitle() const;
@@ -86,6 +88,7 @@ public:
     void setFolders(const QStringList& folders) { m_folders = folders; }
     /// From the start: which files are there.
     void begin();
+    Q_INVOKABLE void chooseFile(); // by the system's own chooser
     /// A table that was handed in. False, with a problem, where it is none.
     Q_INVOKABLE bool openFile(const QString& path);
 

@@ -5,7 +5,6 @@
 #include "touch/words.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
 namespace halfcup::touch::importing {
 
@@ -56,10 +55,6 @@ QString loadLine(const records::Sample& judged) {
     return Importing::tr("%1: %2 per 100 (%3)", "standing, load, its range")
         .arg(words::standing(words::headlineOf(judged)), words::load(answer.mites == 0 ? 0 : answer.loadQ50),
              words::loadRange(answer));
-}
-
-QString fileSize(qint64 bytes) {
-    return QLocale().formattedDataSize(bytes, bytes < 10'000 ? 0 : 1, QLocale::DataSizeSIFormat);
 }
 
 } // namespace halfcup::touch::importing

@@ -19,6 +19,5 @@ namespace halfcup::touch::importing {
 [[nodiscard]] QString washLine(const records::Sample& sample);
 /// "Over your line: 3.2 per 100 (1.6 to 6.3)".
 [[nodiscard]] QString loadLine(const records::Sample& judged);
-[[nodiscard]] QString fileSize(qint64 bytes);
 
 } // namespace halfcup::touch::importing

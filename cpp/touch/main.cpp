@@ -11,6 +11,10 @@
 #include "touch/tour.h"
 #include "touch/words.h"
 
+#ifdef Q_OS_WASM
+#include "device/web/browser.h"
+#endif
+
 #include <QCommandLineParser>
 #include <QDir>
 #include <QGuiApplication>
@@ -22,6 +26,7 @@
 #include <cstdio>
 #include <functional>
 #include <memory>
+#include <utility>
 
 using namespace halfcup;
 using namespace halfcup::touch;
@@ -217,19 +222,28 @@ int main(int argc, char** argv) {
     // exec() never comes back in a browser, so that the next program begins on the event loop of the first.
     std::unique_ptr<RecoveryController> trouble;
     std::unique_ptr<QQmlApplicationEngine> troubleWindow;
+    bool isFirst = true;
     const std::function<void()> startNext = [&] {
         troubleWindow.reset(); // one engine at a time
         try {
+            if (isFirst)
+                nameDatabase(platform, options, parser.isSet(demo));
             refuseDamaged(options.databasePath);
-            if (runs.make().show())
+            Program& program = runs.make();
+            if (std::exchange(isFirst, false) && parser.isSet(demo))
+                loadDemo(program);
+            if (program.show())
                 runs.prepareLater();
         } catch (const store::StoreError& error) {
+            runs.forgetNews();
             trouble = std::make_unique<RecoveryController>(platform, options.databasePath, error.kind(),
                                                            QString::fromUtf8(error.what()));
             troubleWindow = showTrouble(look, *trouble);
             QObject::connect(trouble.get(), &RecoveryController::closeWanted, &application, [&] {
                 if (trouble->wantsStart())
                     QTimer::singleShot(0, &application, startNext);
+                else
+                    halfcupLoadAnew();
             });
         }
     };
@@ -239,7 +253,9 @@ int main(int argc, char** argv) {
                 startNext();
         });
     };
-#endif
+    startNext();
+    return QGuiApplication::exec();
+#else
     for (bool isFirst = true;; isFirst = false) {
         try {
             if (isFirst)
@@ -273,4 +289,5 @@ int main(int argc, char** argv) {
             return fail(QString::fromUtf8(error.what()));
         }
     }
+#endif
 }

@@ -36,7 +36,6 @@ PlanController::PlanController(Services& services, QObject* parent)
     , m_services(services) {
     const device::FileHandover* files = services.device.files.get();
     connect(files, &device::FileHandover::worksChanged, this, &PlanController::changed);
-    connect(files, &device::FileHandover::chosen, this, &PlanController::openFile);
 }
 
 QString PlanController::title() const {
@@ -56,7 +55,7 @@ QString PlanController::title() const {
 QString PlanController::mainAction() const {
     switch (m_step) {
     case Files:
-        return tr("Look again");
+        return mainActionOfFiles(m_services);
     case Reading:
         return {};
     case Plan:
@@ -124,6 +123,10 @@ void PlanController::listFiles() {
         entries.append(entry);
     }
     m_files.setEntries(entries);
+}
+
+QString PlanController::chooser() const {
+    return m_step == Files ? chooserOfFiles(m_services, m_files.count() > 0) : QString();
 }
 
 void PlanController::chooseFile() {
@@ -285,7 +288,10 @@ void PlanController::openHistory(const QString& key) {
 void PlanController::act() {
     switch (m_step) {
     case Files:
-        begin();
+        if (m_services.device.folders->areSeen())
+            begin();
+        else
+            chooseFile();
         break;
     case Plan:
         if (m_plan.nothingNew())

@@ -29,7 +29,7 @@ class PlanController : public QObject {
     // Files
     Q_PROPERTY(halfcup::touch::ChoiceListModel* files READ files CONSTANT) // newest first
     Q_PROPERTY(QString filesLine READ filesLine NOTIFY changed)            // what is looked for, and where
-    Q_PROPERTY(bool canChoose READ canChoose NOTIFY changed)               // by the system's own chooser
+    Q_PROPERTY(QString chooser READ chooser NOTIFY changed) // by the system's own one; empty: it has none
     // Plan
     Q_PROPERTY(QString writtenLine READ writtenLine NOTIFY changed) // by which phone, when, what it held
     Q_PROPERTY(QString headline READ headline NOTIFY changed)
@@ -59,7 +59,7 @@ public:
     QString mainAction() const;
     ChoiceListModel* files() { return &m_files; }
     QString filesLine() const;
-    bool canChoose() const { return m_services.device.files->canChoose(); }
+    QString chooser() const;
     QString writtenLine() const { return m_writtenLine; }
     QString headline() const;
     QStringList troubles() const;

@@ -59,12 +59,22 @@ RecoveryController::RecoveryController(device::Platform& platform, QString datab
     , m_isDamaged(kind == Kind::Damaged || kind == Kind::NotOurs)
     , m_sentence(words::trouble(kind, m_path))
     , m_detail(std::move(technical)) {
+    if (kind == Kind::Newer && !m_platform.folders->areSeen())
+        m_sentence = tr("Your records were written by a newer Halfcup. They are safe and unchanged; this "
+                        "version cannot read them. Start again where there is a network: the newer version "
+                        "comes by itself.");
     if (m_isDamaged)
         m_backups.setEntries(backupsOn(m_platform, m_path));
 }
 
 QString RecoveryController::title() const {
     return m_done ? tr("Halfcup can be started again") : tr("Halfcup cannot open its records");
+}
+
+QString RecoveryController::mainAction() const {
+    if (m_done)
+        return tr("Start Halfcup");
+    return m_platform.folders->areSeen() ? tr("Close Halfcup") : tr("Start again");
 }
 
 QString RecoveryController::question() const {

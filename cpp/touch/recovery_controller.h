@@ -24,6 +24,7 @@ class RecoveryController : public QObject {
     Q_PROPERTY(QString problem READ problem NOTIFY changed)   // why the last try did nothing; empty: none
     Q_PROPERTY(bool canRescue READ canRescue NOTIFY changed)
     Q_PROPERTY(bool done READ isDone NOTIFY changed)                           // the app can be started now
+    Q_PROPERTY(QString mainAction READ mainAction NOTIFY changed)              // see start()
     Q_PROPERTY(halfcup::touch::ChoiceListModel* backups READ backups CONSTANT) // empty where none can help
     Q_PROPERTY(
         QString question READ question NOTIFY changed) // about the picked backup; empty: none is picked
@@ -37,6 +38,7 @@ public:
     QString problem() const { return m_problem; }
     bool canRescue() const { return m_isDamaged && !m_done; }
     bool isDone() const { return m_done; }
+    QString mainAction() const;
     ChoiceListModel* backups() { return &m_backups; }
     QString question() const;
     /// The keeper wants the app started on what is there now.
@@ -46,6 +48,8 @@ public:
     Q_INVOKABLE void rescue();
     Q_INVOKABLE void pick(const QString& backupPath); // empty: none
     Q_INVOKABLE void putBack();                       // the picked one
+    /// Starts the app on what is there now, or closes it; a page in a browser cannot be closed, it is loaded
+    /// anew.
     Q_INVOKABLE void start();
 
 signals:

@@ -155,10 +155,9 @@ bool SeasonController::writeCalendar() {
     const QString name = calendarFileName(m_services.today());
     const Exported written = writeExport(m_services, name, text);
     m_failed = written.failed;
-    m_result =
-        written.failed
-            ? written.sentence
-            : tr("%n date(s) written to %1", nullptr, static_cast<int>(m_dates.size())).arg(written.path);
+    m_result = written.failed ? written.sentence
+                              : tr("%n date(s) written to %1", nullptr, static_cast<int>(m_dates.size()))
+                                    .arg(whereItIs(m_services, written.path));
     emit changed();
     return !m_failed;
 }

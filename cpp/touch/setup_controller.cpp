@@ -144,7 +144,9 @@ QString SetupController::positionSourceLine() const {
 }
 
 QString SetupController::databaseLine() const {
-    return tr("Your records: %1").arg(QString::fromStdString(m_services.store.path()));
+    return tr("Your records: %1")
+        .arg(m_services.device.folders->areSeen() ? QString::fromStdString(m_services.store.path())
+                                                  : tr("in this browser", "where the records are"));
 }
 
 QString SetupController::versionLine() const {

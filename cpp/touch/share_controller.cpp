@@ -13,13 +13,6 @@
 
 namespace halfcup::touch {
 
-namespace {
-
-// No type of file is registered for it anywhere; mail programs carry it as it is.
-const QString exchangeMimeType = QStringLiteral("application/octet-stream");
-
-} // namespace
-
 ShareController::ShareController(Services& services, QObject* parent)
     : QObject(parent)
     , m_services(services)
@@ -74,8 +67,7 @@ bool ShareController::writeEverything() {
     const device::Folder folder = m_services.device.folders->exports();
     if (!folder.ok()) {
         m_failed = true;
-        m_result = folder.path.isEmpty() ? tr("This phone has no place for files to hand on.")
-                                         : tr("%1 cannot be written. Nothing was written.").arg(folder.path);
+        m_result = noPlaceToWrite(folder);
         emit changed();
         return false;
     }
@@ -101,15 +93,15 @@ bool ShareController::writeEverything() {
     }
     if (!m_failed) {
         m_written = path;
-        if (m_services.device.files->hasShareSheet())
-            m_services.device.files->share(path, exchangeMimeType);
+        handOn(m_services, path);
     }
     emit changed();
     return !m_failed;
 }
 
 void ShareController::showWritten() {
-    m_services.device.files->share(m_written, exchangeMimeType);
+    m_services.device.files->share(m_written,
+                                   QStringLiteral("application/octet-stream")); // only its folder is shown
 }
 
 void ShareController::takeIn() {

@@ -23,6 +23,7 @@ class ShareController : public QObject {
     Q_PROPERTY(QString markLine READ markLine NOTIFY changed)          // by what other phones know this one
     Q_PROPERTY(bool canShowWritten READ canShowWritten NOTIFY changed) // in its folder
     Q_PROPERTY(bool demoLoaded READ isDemoLoaded NOTIFY changed)
+    Q_PROPERTY(bool hasFolders READ hasFolders CONSTANT) // that other programs see; not in a browser
     Q_PROPERTY(halfcup::touch::ExportController* people READ people CONSTANT) // files for people
     Q_PROPERTY(halfcup::touch::PlanController* plan READ plan CONSTANT)       // files from another phone
 public:
@@ -32,6 +33,7 @@ public:
     QString result() const { return m_result; }
     bool hasFailed() const { return m_failed; }
     bool isDemoLoaded() const;
+    bool hasFolders() const { return m_services.device.folders->areSeen(); }
     QString markLine() const;
     bool canShowWritten() const;
     ExportController* people() { return &m_people; }

@@ -168,6 +168,27 @@ addToLibrary({
     input.click();
   },
 
+  // Nothing is under way when this is asked for, so that a version that waits for the end of a wash may come now.
+  halfcupLoadAnew: async () => {
+    try {
+      const registration = await navigator.serviceWorker.getRegistration();
+      await registration.update();
+      const next = registration.installing ?? registration.waiting;
+      if (next)
+        await new Promise((resolve) => {
+          const look = () => {
+            if (next.state === 'installed') next.postMessage('take over');
+            else if (next.state === 'activated' || next.state === 'redundant') resolve();
+          };
+          next.addEventListener('statechange', look);
+          look();
+        });
+    } catch (error) {
+      console.warn(error); // no network, no worker: what is there is loaded again
+    }
+    location.reload();
+  },
+
   halfcupWatchPosition: (found, lost, self) => {
     if (!navigator.geolocation) return 0;
     return navigator.geolocation.watchPosition(

@@ -47,7 +47,7 @@ PageFrame {
 
         PlainText {
             width: parent.width
-            text: qsTr("A backup is one file with all you keep. Copy it off this phone: a phone can fall into the honey.")
+            text: page.backup.whyLine
         }
 
         CautionText {
@@ -67,10 +67,23 @@ PageFrame {
             pickable: false
             rowName: "backup"
             model: page.backup.backups
-            onPicked: key => {
-                page.backup.pick(key);
-                page.cover = "contents";
-            }
+            onPicked: key => page.backup.pick(key)
+        }
+
+        SideButton {
+            objectName: "chooseFile"
+            width: parent.width
+            visible: page.backup.canChoose
+            text: qsTr("Choose one that lies elsewhere")
+            onClicked: page.backup.chooseFile()
+        }
+    }
+
+    Connections {
+        target: page.backup
+
+        function onPickedChanged(): void {
+            page.cover = "contents";
         }
     }
 

@@ -61,6 +61,13 @@ PageFrame {
             width: parent.width
             text: page.table.problem
         },
+        SideButton {
+            objectName: "chooseFile"
+            width: parent.width
+            visible: page.table.chooser !== ""
+            text: page.table.chooser
+            onClicked: page.table.chooseFile()
+        },
         MainButton {
             objectName: "mainAction"
             width: parent.width

@@ -51,8 +51,8 @@ PageFrame {
         SideButton {
             objectName: "chooseFile"
             width: parent.width
-            visible: page.plan.step === PlanController.Files && page.plan.canChoose
-            text: qsTr("Choose another file")
+            visible: page.plan.chooser !== ""
+            text: page.plan.chooser
             onClicked: page.plan.chooseFile()
         },
         SideButton {

@@ -55,6 +55,7 @@ PageFrame {
 
         ChoiceRow {
             objectName: "exchangeFolder"
+            visible: page.share.hasFolders
             title: qsTr("Exchange folder")
             detail: page.app.folder.stateLine
             onClicked: page.app.navigator.open(Navigator.Folder)

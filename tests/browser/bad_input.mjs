@@ -2,12 +2,68 @@
 // SPDX-License-Identifier: Apache-2.0
 //
 // What a browser may refuse, and a file that is none: a sentence, a way on, and nothing lost. usage: bad_input.mjs ADDRESS
-import { writeFileSync } from 'node:fs';
+// DESK    DESK: the program halfcup-desk
+import { spawnSync } from 'node:child_process';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { App } from './app.mjs';
 import { check, run } from './stage.mjs';
 
-const [address] = process.argv.slice(2);
+const [address, desk] = process.argv.slice(2);
+const newerSchema = 9999;
+const recordsPath = '/kept/records/halfcup.db';
+
+// In place of what is kept, a database of the native program that claims to be of a later form (SQLite's "user version":
+// bytes 60 to 63 of the file, https://www.sqlite.org/fileformat.html).
+async function putNewerRecords(stage) {
+  const path = join(stage.folder, 'newer.db');
+  const made = spawnSync(desk, ['demo', path], { encoding: 'utf8' });
+  check(made.status === 0 && !existsSync(`${path}-wal`), `halfcup-desk demo: ${made.stdout}${made.stderr}`);
+  const bytes = readFileSync(path);
+  bytes.writeUInt32BE(newerSchema, 60);
+  const page = await stage.newPage();
+  await page.goto(`${address}/worker.js`); // of the same origin, without the program
+  await page.evaluate(
+    ([records, base64]) =>
+      new Promise((resolve, reject) => {
+        const content = Uint8Array.from(atob(base64), (each) => each.charCodeAt(0));
+        const asked = indexedDB.open('halfcup', 1);
+        asked.onerror = () => reject(asked.error);
+        asked.onsuccess = () => {
+          const transaction = asked.result.transaction(['files', 'blocks'], 'readwrite');
+          const files = transaction.objectStore('files');
+          const blocks = transaction.objectStore('blocks');
+          for (const ending of ['-wal', '-shm']) files.delete(records + ending);
+          files.get(records).onsuccess = ({ target: { result: record } }) => {
+            files.put({ ...record, size: content.length }, records);
+            blocks.delete(IDBKeyRange.bound([record.id, 0], [record.id, Infinity]));
+            for (let at = 0; at < content.length; at += 4096) blocks.put(content.slice(at, at + 4096), [record.id, at / 4096]);
+          };
+          transaction.oncomplete = () => resolve(asked.result.close());
+          transaction.onabort = () => reject(transaction.error);
+        };
+      }),
+    [recordsPath, bytes.toString('base64')],
+  );
+  await page.close();
+}
+
+function schemaOfRecords(page) {
+  return page.evaluate(
+    (records) =>
+      new Promise((resolve) => {
+        indexedDB.open('halfcup', 1).onsuccess = ({ target: { result: database } }) => {
+          const transaction = database.transaction(['files', 'blocks']);
+          transaction.objectStore('files').get(records).onsuccess = ({ target: { result: record } }) =>
+            (transaction.objectStore('blocks').get([record.id, 0]).onsuccess = ({ target: { result: bytes } }) => {
+              database.close();
+              resolve(new DataView(bytes.buffer, bytes.byteOffset).getUint32(60));
+            });
+        };
+      }),
+    recordsPath,
+  );
+}
 
 // The start page's own words, and its one button.
 async function refused(page, words) {
@@ -42,7 +98,7 @@ run(async (stage) => {
   await app.press('Share');
   await app.press('Take in a file', { begins: true });
   const chooser = stage.page.waitForEvent('filechooser');
-  await app.press('Choose another file');
+  await app.press('Choose a file');
   await (await chooser).setFiles(file);
   await app.sees('is not a file that Halfcup wrote');
   await app.press('Back');
@@ -61,6 +117,20 @@ run(async (stage) => {
   await app.isThere();
   await app.sees('Behind the mill');
 
+  // Records of a newer program, as when an older one was kept for a start without a network. There is no newer one on the
+  // server either: it is told again, and nothing is lost.
+  await stage.page.close();
+  await putNewerRecords(stage);
+  await stage.newPage();
+  await stage.page.goto(address);
+  await app.sees('the newer version comes by itself', 120_000);
+  await stage.picture('newer-records');
+  const loaded = stage.page.waitForEvent('load');
+  await app.press('Start again');
+  await loaded;
+  await app.sees('the newer version comes by itself', 120_000);
+  check((await schemaOfRecords(stage.page)) === newerSchema, 'the records of a newer program were changed');
+
   // No storage at all.
   const poor = await stage.context.newPage();
   await poor.addInitScript(() => Object.defineProperty(globalThis, 'indexedDB', { value: undefined }));
@@ -73,5 +143,5 @@ run(async (stage) => {
   await old.addInitScript(() => Object.defineProperty(globalThis, 'WebAssembly', { value: undefined }));
   await old.goto(address);
   await refused(old, 'too old');
-  console.log('A second tab, no position, no room, no storage, no WebAssembly, a file that is none: passed.');
+  console.log('A second tab, no position, no room, no storage, no WebAssembly, newer records, a file that is none: passed.');
 });

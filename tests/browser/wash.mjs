@@ -96,7 +96,7 @@ run(async (stage) => {
   native('export', '--as', 'exchange', records, back);
   const chooser = stage.page.waitForEvent('filechooser');
   await app.press('Take in a file', { begins: true });
-  await app.press('Choose another file');
+  await app.press('Choose a file');
   await (await chooser).setFiles(back);
   await app.press('Take it in');
   await app.press('Done');

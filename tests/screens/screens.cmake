@@ -2,7 +2,7 @@
 # SPDX-License-Identifier: Apache-2.0
 #
 # The real pages on a real database, touched and measured off-screen.
-add_library(halfcup_stage STATIC measure.cpp method_screens.cpp other_phone.h plan_screens.cpp screens.cpp season_screens.cpp stage.cpp story_screens.cpp two_phones.cpp two_phones.h
+add_library(halfcup_stage STATIC browser_screens.cpp measure.cpp method_screens.cpp other_phone.h plan_screens.cpp screens.cpp season_screens.cpp stage.cpp story_screens.cpp two_phones.cpp two_phones.h
     yard_plan_screens.cpp)
 target_link_libraries(halfcup_stage PUBLIC Halfcup::touch halfcup_qml Qt6::Test Qt6::Quick Qt6::QuickTest)
 

@@ -272,6 +272,7 @@ const std::vector<Screen>& allScreens() {
         list.insert(list.end(), storyScreens().begin(), storyScreens().end());
         list.insert(list.end(), planScreens().begin(), planScreens().end());
         list.insert(list.end(), yardPlanScreens().begin(), yardPlanScreens().end());
+        list.insert(list.end(), browserScreens().begin(), browserScreens().end());
         list.insert(list.end(), twoPhonesScreens().begin(), twoPhonesScreens().end());
         return list;
     }();

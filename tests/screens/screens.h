@@ -22,6 +22,7 @@ const std::vector<Screen>& allScreens();
 const std::vector<Screen>& seasonScreens();    // among them; a file of its own
 const std::vector<Screen>& methodScreens();    // among them; a file of its own
 const std::vector<Screen>& storyScreens();     // among them; a file of its own
+const std::vector<Screen>& browserScreens();   // among them; a file of its own
 const std::vector<Screen>& planScreens();      // among them; a file of its own
 const std::vector<Screen>& yardPlanScreens();  // among them; a file of its own
 const std::vector<Screen>& twoPhonesScreens(); // among them; two_phones.h

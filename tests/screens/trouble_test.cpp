@@ -127,6 +127,25 @@ private slots:
         QCOMPARE(again.store().integrityReport(), std::string("ok"));
     }
 
+    /// An older program that a browser had kept, on records that a newer one has changed.
+    void newerRecordsHaveAWayOnInABrowserToo() {
+        Records records;
+        touch::RecoveryController elsewhere(records.device.platform, records.path,
+                                            store::StoreError::Kind::Newer, QString());
+        QVERIFY(elsewhere.sentence().endsWith(QLatin1String("Install the newer version again.")));
+        QCOMPARE(elsewhere.mainAction(), QStringLiteral("Close Halfcup"));
+        records.device.folders->setSeen(false);
+        touch::RecoveryController recovery(records.device.platform, records.path,
+                                           store::StoreError::Kind::Newer, QString());
+        Window window(recovery);
+        window.keep("trouble-newer-browser.png");
+        QVERIFY(recovery.sentence().endsWith(QLatin1String("the newer version comes by itself.")));
+        QCOMPARE(recovery.mainAction(), QStringLiteral("Start again"));
+        QVERIFY(!findIn(window.window, QStringLiteral("rescue")));
+        QVERIFY(window.touch("close"));
+        QVERIFY(!recovery.wantsStart()); // not on these records
+    }
+
     void aFileThatIsNoneOfOursIsLeftAsItIs() {
         Records records;
         const QByteArray letter("Dear neighbour, the bees are well.\n");

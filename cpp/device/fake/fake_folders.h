@@ -17,11 +17,14 @@ public:
     /// From now on data() or exports() reports this; the folder itself stays as it is.
     void setDataTrouble(FolderTrouble trouble) { m_data.trouble = trouble; }
     void setExportsTrouble(FolderTrouble trouble) { m_exports.trouble = trouble; }
+    [[nodiscard]] bool areSeen() const override { return m_areSeen; }
+    void setSeen(bool seen) { m_areSeen = seen; } // false: as in a browser
 
 private:
     QTemporaryDir m_root;
     Folder m_data;
     Folder m_exports;
+    bool m_areSeen = true;
 };
 
 } // namespace halfcup::device

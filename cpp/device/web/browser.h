@@ -34,6 +34,9 @@ void halfcupShare(const char* path, const char* mimeType); // or saves it among 
 void halfcupChoose(const char* endings, const char* folder, void (*chosen)(void* self, const char* path),
                    void (*cancelled)(void* self), void* self); // endings: ".halfcup,.csv"
 
+/// The page once more, with the newest version of the program that the server has, where it can be asked.
+void halfcupLoadAnew();
+
 /// Whether everything that was written to files is in the browser's storage, to stay.
 int halfcupIsAllKept();
 void halfcupOnKept(void (*kept)(void* self), void* self); // each time it is so again

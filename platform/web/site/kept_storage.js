@@ -34,12 +34,13 @@ class KeptStorage {
         if (!cursor) return;
         const file = { path: cursor.key, record: cursor.value, blocks: [] };
         found.push(file);
-        if (file.record.id)
-          blocks.openCursor(KeptStorage.blocksFrom(file.record.id, 0)).onsuccess = ({ target: { result: block } }) => {
-            if (!block) return;
-            file.blocks.push([block.key[1], block.value]);
-            block.continue();
-          };
+        if (file.record.id) {
+          const range = KeptStorage.blocksFrom(file.record.id, 0);
+          let keys;
+          blocks.getAllKeys(range).onsuccess = ({ target: { result } }) => (keys = result);
+          // In the order of their keys, as those before it.
+          blocks.getAll(range).onsuccess = ({ target: { result } }) => (file.blocks = result.map((bytes, i) => [keys[i][1], bytes]));
+        }
         cursor.continue();
       };
       // Sorted by path, so that a folder comes before what is in it.

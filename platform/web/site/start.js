@@ -55,6 +55,8 @@
       throw new Trouble(words.noNetwork, error);
     }
     if (!response.ok) throw new Trouble(words.noNetwork, new Error(`${settings.program}: ${response.status}`));
+    // From the worker it comes as soon as asked for, and the browser may keep what it compiled of it: of the very response only.
+    if (navigator.serviceWorker?.controller) return compiled(response);
     let loaded = 0;
     const counted = response.body.pipeThrough(
       new TransformStream({
@@ -65,8 +67,12 @@
         },
       }),
     );
+    return compiled(new Response(counted, { headers: { 'Content-Type': 'application/wasm' } }));
+  }
+
+  async function compiled(response) {
     try {
-      return await WebAssembly.compileStreaming(new Response(counted, { headers: { 'Content-Type': 'application/wasm' } }));
+      return await WebAssembly.compileStreaming(response);
     } catch (error) {
       // A download that breaks off ends in the same place as a phone without memory for it.
       throw new Trouble(error instanceof RangeError ? words.noMemory : words.noNetwork, error);
@@ -114,7 +120,7 @@
     });
     globalThis.halfcupProgram = program; // by which a test finds out what is on the glass
     try {
-      program.callMain([]);
+      program.callMain(location.hash === '#demo' ? ['--demo'] : []); // invented yards, with records of their own
     } catch (error) {
       if (error !== 'unwind') throw error; // so ends main() in a browser: the event loop goes on
     }

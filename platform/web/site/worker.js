@@ -14,6 +14,9 @@ const files = @files@;
 
 self.addEventListener('install', (event) => event.waitUntil(fetchAll()));
 self.addEventListener('activate', (event) => event.waitUntil(dropOthers()));
+self.addEventListener('message', ({ data }) => {
+  if (data === 'take over') self.skipWaiting();
+});
 self.addEventListener('fetch', (event) => {
   const url = new URL(event.request.url);
   if (event.request.method === 'GET' && url.origin === location.origin) event.respondWith(answer(event.request, url));
