@@ -23,8 +23,13 @@ export class App {
     await this.isThere();
   }
 
+  // The program runs; what it shows may be a trouble.
+  isRunning() {
+    return this.stage.page.waitForFunction(() => document.getElementById('start').hidden, undefined, { timeout: 120_000 });
+  }
+
   async isThere() {
-    await this.stage.page.waitForFunction(() => document.getElementById('start').hidden, undefined, { timeout: 120_000 });
+    await this.isRunning();
     await this.until(async () => (await this.items()).length > 3, 'a first page');
   }
 
@@ -86,6 +91,7 @@ export class App {
     while (await this.mayBeHidden(item)) {
       const { height } = this.stage.page.viewportSize();
       await this.drag(height * 0.5, height * 0.25);
+      await pause(400); // at its end a list swings back, and a touch would only hold it
       const moved = await this.settled(name, how);
       if (moved.y === item.y) break;
       item = moved;

@@ -11,7 +11,7 @@ import { check, run } from './stage.mjs';
 
 const [address, desk] = process.argv.slice(2);
 const newerSchema = 9999;
-const recordsPath = '/kept/records/halfcup.db';
+const recordsPath = '/records/halfcup.db'; // below /kept
 
 // In place of what is kept, a database of the native program that claims to be of a later form (SQLite's "user version":
 // bytes 60 to 63 of the file, https://www.sqlite.org/fileformat.html).
@@ -22,7 +22,8 @@ async function putNewerRecords(stage) {
   const bytes = readFileSync(path);
   bytes.writeUInt32BE(newerSchema, 60);
   const page = await stage.newPage();
-  await page.goto(`${address}/worker.js`); // of the same origin, without the program
+  // Without the worker, which would answer with the program whatever page is asked for.
+  await page.goto(`${address}/worker.js`);
   await page.evaluate(
     ([records, base64]) =>
       new Promise((resolve, reject) => {
@@ -119,16 +120,19 @@ run(async (stage) => {
 
   // Records of a newer program, as when an older one was kept for a start without a network. There is no newer one on the
   // server either: it is told again, and nothing is lost.
+  await stage.page.evaluate(async () => (await navigator.serviceWorker.ready).unregister());
   await stage.page.close();
   await putNewerRecords(stage);
   await stage.newPage();
   await stage.page.goto(address);
-  await app.sees('the newer version comes by itself', 120_000);
+  await app.isRunning();
+  await app.sees('the newer version comes by itself');
   await stage.picture('newer-records');
   const loaded = stage.page.waitForEvent('load');
   await app.press('Start again');
   await loaded;
-  await app.sees('the newer version comes by itself', 120_000);
+  await app.isRunning();
+  await app.sees('the newer version comes by itself');
   check((await schemaOfRecords(stage.page)) === newerSchema, 'the records of a newer program were changed');
 
   // No storage at all.

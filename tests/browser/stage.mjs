@@ -30,11 +30,16 @@ export class Stage {
   asked = []; // every address that the page asked for
   warnings = [];
 
+  // viewport: of the glass, in CSS pixels; scale: the phone's own pixels in one of those; where: of the phone.
+  constructor({ viewport = { width: 360, height: 740 }, scale = 2, where = { latitude: 47.5, longitude: 11.25 } } = {}) {
+    Object.assign(this, { viewport, scale, where });
+  }
+
   async open() {
     this.context = await chromium.launchPersistentContext(this.folder, {
-      executablePath: process.env.HALFCUP_CHROMIUM ?? '/usr/bin/chromium', headless: true, args: flags, viewport: { width: 360, height: 740 },
-      deviceScaleFactor: 2, isMobile: true, hasTouch: true, locale: 'en-GB', timezoneId: 'UTC', permissions: ['geolocation'],
-      geolocation: { latitude: 47.5, longitude: 11.25, accuracy: 8 }, acceptDownloads: true });
+      executablePath: process.env.HALFCUP_CHROMIUM ?? '/usr/bin/chromium', headless: true, args: flags, viewport: this.viewport,
+      deviceScaleFactor: this.scale, isMobile: true, hasTouch: true, locale: 'en-GB', timezoneId: 'UTC', permissions: ['geolocation'],
+      geolocation: { ...this.where, accuracy: 8 }, acceptDownloads: true });
     this.context.setDefaultTimeout(60_000);
     this.context.on('request', (request) => this.asked.push(request.url()));
     await this.newPage();
@@ -75,8 +80,8 @@ export class Stage {
 }
 
 // Runs a journey and ends the process: 0 passed, 1 failed.
-export async function run(journey) {
-  const stage = new Stage();
+export async function run(journey, options) {
+  const stage = new Stage(options);
   let code = 0;
   try {
     await stage.open();
