@@ -18,6 +18,7 @@ import sys
 import tempfile
 import threading
 import unittest
+import unittest.mock
 import urllib.error
 import urllib.request
 
@@ -180,6 +181,16 @@ class Served(unittest.TestCase):
         headers, body = self.get("/")
         self.assertEqual((body, headers["Cache-Control"]), (b"page", "no-cache"))
         self.assertIn("immutable", self.get("/a.0123456789abcdef.wasm")[0]["Cache-Control"])
+
+    def test_what_is_there_already_is_not_sent_again(self):
+        tag = self.get("/")[0]["ETag"]
+        told = []
+        with unittest.mock.patch.object(run.Handler, "told", lambda _, *what: told.append(what)):
+            with self.assertRaises(urllib.error.HTTPError) as same:
+                self.get("/", **{"If-None-Match": tag})
+            self.assertEqual((same.exception.code, same.exception.read(), told), (304, b"", []))
+            self.assertEqual(self.get("/", **{"If-None-Match": '"another"'})[1], b"page")
+            self.assertEqual(told, [("index.html", 4)])
 
     def test_packed_for_those_who_can_unpack(self):
         headers, body = self.get("/a.0123456789abcdef.wasm", **{"Accept-Encoding": "gzip, br"})
