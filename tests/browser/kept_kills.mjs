@@ -28,7 +28,7 @@ run(async (stage) => {
     page.evaluate(() => window.work()).catch(() => {});
     await new Promise((resolve) => setTimeout(resolve, 20 + 400 * chance()));
     await stage.killTab();
-    await stage.newPage();
+    await stage.newPageAfterKill();
   }
   check(rows > Number(kills), `only ${rows} rows were written in ${kills} runs: the kills came too early to tell anything`);
   console.log(`${kills} kills, ${rows} rows, none lost that was told as kept; at most ${mostUntold} more were there than told.`);

@@ -67,6 +67,16 @@ export class Stage {
     await this.page.close();
   }
 
+  // After a kill. The browser keeps a process ready for the next page, and may not know yet that this one was killed too.
+  async newPageAfterKill() {
+    for (let more = 3; ; --more)
+      try {
+        return await this.newPage();
+      } catch (error) {
+        if (!more || !/crashed/.test(String(error))) throw error;
+      }
+  }
+
   // Into the folder HALFCUP_PICTURES, where that is set.
   async picture(name) {
     const folder = process.env.HALFCUP_PICTURES;

@@ -60,7 +60,7 @@ run(
     await look('shake-past-half');
     await seconds(23);
     await look('shake-over');
-    await app.press('Stop here');
+    await app.press('Let it settle');
     await seconds(7);
     await look('settle');
     await seconds(23);
@@ -76,7 +76,7 @@ run(
     await app.press('Show the answer');
     await app.sees('on every 100 bees');
     await look('answer');
-    await app.press('Treat');
+    await app.press('What to treat with');
     await look('treat');
     await app.press('What is so now');
     await look('situation');

@@ -54,7 +54,7 @@ run(async (stage) => {
   await app.count(5, 7);
   check(!(await isSecond(stage.page)), 'the new version came in the middle of a wash');
   await stage.killTab();
-  await stage.newPage();
+  await stage.newPageAfterKill();
   await app.start(address);
   await app.counted(7);
   await app.count(8, 9);
