@@ -3,7 +3,7 @@
 //
 // The program in the page, used as a finger uses it: what is touched is found by the name that a screen reader is told, and
 // touched in its middle.
-import { check } from './stage.mjs';
+import { check, within } from './stage.mjs';
 
 const patienceMs = 30_000;
 const betweenLooksMs = 60;
@@ -34,7 +34,8 @@ export class App {
   }
 
   async items() {
-    return JSON.parse(await this.stage.page.evaluate(() => halfcupProgram.UTF8ToString(halfcupProgram._halfcupToldItems())));
+    const asked = this.stage.page.evaluate(() => halfcupProgram.UTF8ToString(halfcupProgram._halfcupToldItems()));
+    return JSON.parse(await within(patienceMs, asked));
   }
 
   async text() {

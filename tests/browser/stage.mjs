@@ -25,6 +25,13 @@ export function chances(seed) {
   return () => (state = (state * 48271) % 2147483647) / 2147483647;
 }
 
+const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
+
+// What a dead page is asked may be answered never.
+export function within(ms, answer) {
+  return Promise.race([answer, pause(ms).then(() => Promise.reject(new Error(`no answer within ${ms} ms`)))]);
+}
+
 export class Stage {
   folder = mkdtempSync(join(tmpdir(), 'halfcup-browser-'));
   asked = []; // every address that the page asked for
@@ -61,19 +68,22 @@ export class Stage {
     const { processInfo } = await session.send('SystemInfo.getProcessInfo').catch(() => ({ processInfo: [] }));
     const renderers = processInfo.filter((each) => each.type === 'renderer');
     const crashed = this.page.waitForEvent('crash');
+    // The page's, the worker's, and one that is kept ready for the next page: which is which is not told.
     if (renderers.length) for (const each of renderers) process.kill(each.id, 'SIGKILL');
     else session.send('Page.crash').catch(() => {});
     await crashed;
     await this.page.close();
   }
 
-  // After a kill. The browser keeps a process ready for the next page, and may not know yet that this one was killed too.
+  // The browser may not know yet that the process it kept ready was killed too, and give the next page that one.
   async newPageAfterKill() {
+    await pause(300);
     for (let more = 3; ; --more)
       try {
-        return await this.newPage();
+        await this.newPage();
+        return await within(10_000, this.page.evaluate(() => true));
       } catch (error) {
-        if (!more || !/crashed/.test(String(error))) throw error;
+        if (!more) throw error;
       }
   }
 
