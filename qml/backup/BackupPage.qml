@@ -21,7 +21,7 @@ PageFrame {
 
     ScrollColumn {
         anchors.fill: parent
-        spacing: Look.margin
+        spacing: Look.gap
 
         ResultText {
             width: parent.width
