@@ -70,11 +70,9 @@ QString BackupController::reminder() const {
 QString BackupController::whyLine() const {
     return m_services.device.folders->areSeen()
                ? tr("A backup is one file with all you keep. Copy it off this phone: a phone can fall into "
-                    "the "
-                    "honey.")
+                    "the honey.")
                : tr("A backup is one file with all you keep. A browser may throw away what it keeps: when "
-                    "the "
-                    "phone is full, when its data are cleared, in a private window always. Keep the file "
+                    "the phone is full, when its data are cleared, in a private window always. Keep the file "
                     "outside it.");
 }
 

@@ -47,7 +47,10 @@ QString keyOf(WashField field) {
 
 ImportController::ImportController(Services& services, QObject* parent)
     : QObject(parent)
-    , m_services(services) {}
+    , m_services(services) {
+    connect(services.device.files.get(), &device::FileHandover::worksChanged, this,
+            &ImportController::changed);
+}
 
 QString ImportController::title() const {
     switch (m_step) {

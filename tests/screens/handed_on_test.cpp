@@ -210,6 +210,16 @@ private slots:
         QCOMPARE(stage.app().tableImport()->fileName(), QStringLiteral("washes.csv"));
     }
 
+    /// A portal answers a moment after the start.
+    void aChooserThatIsFoundLateIsOfferedThen() {
+        Stage stage(Stage::Nothing);
+        QVERIFY(open(stage, Navigator::ImportTable));
+        QVERIFY(!stage.find(QStringLiteral("chooseFile")));
+        stage.device().files->setCanChoose(true);
+        stage.settle();
+        QVERIFY(stage.find(QStringLiteral("chooseFile")));
+    }
+
     void aFileOfAnotherPhoneIsChosen() {
         Stage stage(Stage::Nothing);
         makeABrowser(stage);
