@@ -87,11 +87,13 @@ run(
     await look('record');
     await stage.page.reload();
     await app.isThere();
-    for (const [button, name] of [['Season', 'season'], ['Yards', 'yards'], ['Share', 'share']]) {
-      await app.press(button);
-      await look(name);
-      await app.press('Back');
-    }
+    await app.press('Yards');
+    await look('yards');
+    await app.press('Back');
+    await app.press('Season');
+    await look('season');
+    await app.press('Share'); // on the smallest glass it stands here alone
+    await look('share');
   },
   { viewport: { width, height }, scale: 1, where: { latitude: 53.071, longitude: 19.642 } },
 );
