@@ -13,9 +13,10 @@ add_custom_command(OUTPUT ${pseudo}.qm
     DEPENDS pseudo_language.py ${CMAKE_SOURCE_DIR}/assets/languages/halfcup_de.ts VERBATIM)
 set_source_files_properties(${pseudo}.qm PROPERTIES QT_RESOURCE_ALIAS halfcup_pseudo.qm)
 qt_add_resources(screens_languages halfcup_pseudo PREFIX /halfcup/languages FILES ${pseudo}.qm)
+math(EXPR limit "900 * ${HALFCUP_TEST_PATIENCE}")
 foreach(language de es fr pseudo) # English: screens_screens
     add_test(NAME screens_in_${language} COMMAND screens_languages)
-    set_tests_properties(screens_in_${language} PROPERTIES TIMEOUT 900 LABELS screens
+    set_tests_properties(screens_in_${language} PROPERTIES TIMEOUT ${limit} COST ${limit} LABELS screens
         ENVIRONMENT "${HALFCUP_TEST_ENVIRONMENT};QT_QUICK_BACKEND=software;HALFCUP_LANGUAGE=${language}"
         FAIL_REGULAR_EXPRESSION "Totals: 0 passed")
 endforeach()
