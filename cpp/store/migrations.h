@@ -15,5 +15,6 @@ void migrateTo3(SQLite::Database& database);
 void migrateTo4(SQLite::Database& database);
 void migrateTo5(SQLite::Database& database);
 void migrateTo6(SQLite::Database& database);
+void migrateTo7(SQLite::Database& database);
 
 } // namespace halfcup::store

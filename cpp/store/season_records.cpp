@@ -164,17 +164,17 @@ std::vector<Sample> Store::samplesOfYard(const RecordId& yardId, std::int64_t si
     return samples;
 }
 
-std::vector<Date> Store::washDays(const RecordId& yardId, std::int64_t sinceUtcMs) {
+std::vector<Date> Store::washDays(std::int64_t sinceUtcMs) {
     return guarded([&] {
+        // CROSS: the washes first, by their time. Without statistics SQLite might begin with the colonies.
         SQLite::Statement moments(
             *m_database,
             "SELECT coalesce(sample.scooped_at_ms, sample.started_at_ms), sample.utc_offset_min FROM sample"
-            " JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.started_at_ms "
-            ">= ?"
-            " AND sample.state = 'finished' AND sample.other_count IS NULL AND sample.removed = 0"
-            " AND sample.mites IS NOT NULL ORDER BY sample.started_at_ms, sample.id");
-        moments.bind(1, yardId);
-        moments.bind(2, sinceUtcMs);
+            " CROSS JOIN colony ON colony.id = sample.colony_id CROSS JOIN yard ON yard.id = colony.yard_id"
+            " WHERE sample.started_at_ms >= ? AND sample.state = 'finished' AND sample.other_count IS NULL"
+            " AND sample.removed = 0 AND sample.mites IS NOT NULL AND yard.removed = 0"
+            " ORDER BY sample.started_at_ms");
+        moments.bind(1, sinceUtcMs);
         std::vector<Date> days;
         while (moments.executeStep())
             days.push_back(localDate({moments.getColumn(0).getInt64(), moments.getColumn(1).getInt()}));

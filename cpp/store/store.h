@@ -87,8 +87,8 @@ public:
     [[nodiscard]] std::vector<records::Sample>
     samplesOfYard(const records::RecordId& yardId,
                   std::int64_t sinceUtcMs); // of bees, finished, oldest first
-    [[nodiscard]] std::vector<records::Date> washDays(const records::RecordId& yardId,
-                                                      std::int64_t sinceUtcMs); // the days of these alone
+    /// The days of such washes in all yards, oldest first.
+    [[nodiscard]] std::vector<records::Date> washDays(std::int64_t sinceUtcMs);
 
     void save(const records::ScoopCount& count);
     [[nodiscard]] std::vector<records::ScoopCount> scoopCounts(); // the keeper's own, oldest first

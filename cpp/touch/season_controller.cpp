@@ -12,7 +12,6 @@
 #include <QLocale>
 
 #include <algorithm>
-#include <iterator>
 
 namespace halfcup::touch {
 
@@ -127,11 +126,8 @@ void SeasonController::readPicture() {
     constexpr std::int64_t dayMs = 86'400'000;
     // A day sooner: the first day begins earlier where clocks are ahead of UTC.
     const std::int64_t sinceMs = (records::daysSinceEpoch(first) - 1) * dayMs;
-    std::vector<records::Date> washed;
-    for (const records::YardRecords& kept : m_yards)
-        std::ranges::copy(m_services.store.washDays(kept.yard.id, sinceMs), std::back_inserter(washed));
     pictures::SeasonStrip& strip = m_picture.shown;
-    strip = pictures::seasonStripOf(m_yards, washed, first, today);
+    strip = pictures::seasonStripOf(m_yards, m_services.store.washDays(sinceMs), first, today);
     strip.today = today;
     for (const records::YardRecords& kept : m_yards)
         if (const auto turn = season::turnDateFrom(kept.yard, first)) // also one that has passed

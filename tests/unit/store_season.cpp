@@ -212,7 +212,7 @@ private slots:
 
     void theirDaysAlone() {
         const auto store = open();
-        const Place place = addPlace(*store);
+        Place place = addPlace(*store);
         constexpr std::int64_t dayMs = 86'400'000;
         Sample counted = addSample(*store, place.colony, startMs + dayMs, SampleState::Finished);
         counted.scoopedAtMs = startMs + 2 * dayMs; // the day is that of the scoop, where the keeper was
@@ -221,10 +221,12 @@ private slots:
         store->save(counted);
         addSample(*store, place.colony, startMs + 2 * dayMs, SampleState::Finished); // without an answer
         addSample(*store, place.colony, startMs + 3 * dayMs);                        // a draft
-        QCOMPARE(store->washDays(place.yard.id, startMs),
+        QCOMPARE(store->washDays(startMs),
                  std::vector{localDate({*counted.scoopedAtMs, counted.utcOffsetMinutes})});
-        QVERIFY(store->washDays(place.yard.id, startMs + 2 * dayMs).empty());
-        QVERIFY(store->washDays("nobody", 0).empty());
+        QVERIFY(store->washDays(startMs + 2 * dayMs).empty());
+        place.yard.removed = true;
+        store->save(place.yard);
+        QVERIFY(store->washDays(startMs).empty());
     }
 
     void boardsAreNoWashes() {
