@@ -15,6 +15,8 @@ namespace {
 
 Look* theLook = nullptr; // set once where the program is put together
 
+constexpr double leastLetters = 12; // smaller is not read at arm's length: then a word is broken
+
 /// One channel's share in the relative luminance, WCAG 2.2 definition (sRGB).
 double linear(double channel) {
     return channel <= 0.04045 ? channel / 12.92 : std::pow((channel + 0.055) / 1.055, 2.4);
@@ -130,8 +132,7 @@ int Look::grown(double pixels, double share) const {
 }
 
 double Look::wordSize(const QString& text, double width, double wanted, int weight) const {
-    constexpr double least = 12; // smaller is not read at arm's length: then the word is broken
-    if (width <= 0 || wanted <= least)
+    if (width <= 0 || wanted <= leastLetters)
         return std::floor(wanted);
     QFont font(fontFamily());
     font.setPixelSize(static_cast<int>(std::lround(wanted)));
@@ -142,7 +143,24 @@ double Look::wordSize(const QString& text, double width, double wanted, int weig
         longest = std::max(longest, metrics.horizontalAdvance(word));
     // One pixel less: letters are placed on whole pixels.
     return longest <= width - 1 ? std::floor(wanted)
-                                : std::max(least, std::floor(wanted * (width - 1) / longest));
+                                : std::max(leastLetters, std::floor(wanted * (width - 1) / longest));
+}
+
+double Look::figureSize(const QString& number, double width, double height, double wanted) const {
+    constexpr int measuredAt = 100;
+    QFont font(fontFamily());
+    font.setPixelSize(measuredAt);
+    font.setBold(true);
+    const QFontMetricsF metrics(font);
+    QString widest = number;
+    for (QChar& each : widest)
+        if (each.isDigit())
+            each = u'0';
+    // Letters are placed on whole pixels, and so are the line's top and bottom.
+    const double across = width - 0.5 * static_cast<double>(widest.size()) - 1;
+    const double byWidth = measuredAt * across / std::max(1.0, metrics.horizontalAdvance(widest));
+    const double byHeight = measuredAt * (height - 2) / metrics.height();
+    return std::max(leastLetters, std::floor(std::min({byWidth, byHeight, wanted})));
 }
 
 double Look::contrast(const QColor& a, const QColor& b) {

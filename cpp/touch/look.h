@@ -106,6 +106,11 @@ public:
     /// between two whole pixels the lower was drawn on amd64, the upper on arm64.
     Q_INVOKABLE double wordSize(const QString& text, double width, double wanted, int weight) const;
 
+    /// The largest pixel size, up to the one that is wanted and down to 12, at which a bold number on one
+    /// line fits the place (pixels). Its digits count as equally wide, so that the size stays while it
+    /// counts.
+    Q_INVOKABLE double figureSize(const QString& number, double width, double height, double wanted) const;
+
     /// WCAG 2.2 contrast ratio of two opaque colours, 1 to 21.
     Q_INVOKABLE static double contrast(const QColor& a, const QColor& b);
 

@@ -41,7 +41,7 @@ Item {
         Accessible.role: Accessible.AlertMessage
     }
 
-    PlainText {
+    FigureText {
         id: figure
 
         objectName: "padFigure"
@@ -49,14 +49,8 @@ Item {
         width: parent.width
         height: root.problem === "" ? parent.height - name.height : Math.min(Look.titleSize * 1.2, root.height * 0.4)
         text: root.text === "" ? "–" : root.text
-        font.bold: true
-        font.pixelSize: Math.floor(Look.titleSize * 1.6)
-        fontSizeMode: Text.Fit
-        minimumPixelSize: 12
-        lineHeight: 1.0
-        wrapMode: Text.NoWrap
+        largest: Look.titleSize * 1.6
         horizontalAlignment: Text.AlignRight
-        verticalAlignment: Text.AlignVCenter
         Accessible.name: root.text === "" ? qsTr("Nothing typed yet") : root.text
     }
 }

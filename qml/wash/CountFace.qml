@@ -88,7 +88,7 @@ FocusScope {
             verticalAlignment: Text.AlignVCenter
         }
 
-        PlainText {
+        FigureText {
             objectName: "figure"
             visible: !face.low || face.count.mites > 0
             anchors.top: parent.top
@@ -98,14 +98,8 @@ FocusScope {
             anchors.leftMargin: Look.margin
             anchors.rightMargin: Look.margin
             text: face.count.mites
-            font.bold: true
-            font.pixelSize: Math.floor(Math.min(height, 38 * Look.pixelsPerMm))
-            fontSizeMode: Text.Fit
-            minimumPixelSize: 40
-            lineHeight: 1.0
-            wrapMode: Text.NoWrap
+            largest: 38 * Look.pixelsPerMm
             horizontalAlignment: Text.AlignHCenter
-            verticalAlignment: Text.AlignVCenter
             Accessible.name: face.count.spoken
         }
 

@@ -58,19 +58,12 @@ WashStep {
             anchors.centerIn: ring
             width: face.side * 0.7
 
-            PlainText {
+            FigureText {
                 objectName: "seconds"
                 width: parent.width
                 height: face.side * (face.saysUnit ? 0.44 : 0.6)
                 text: step.shake.secondsLeft
-                font.bold: true
-                font.pixelSize: Math.max(1, Math.floor(height))
-                fontSizeMode: Text.Fit
-                minimumPixelSize: 12
-                lineHeight: 1.0
-                wrapMode: Text.NoWrap
                 horizontalAlignment: Text.AlignHCenter
-                verticalAlignment: Text.AlignVCenter
             }
 
             PlainText {

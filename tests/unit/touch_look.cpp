@@ -4,6 +4,7 @@
 #include "touch/look.h"
 
 #include <QFontMetricsF>
+#include <QRegularExpression>
 #include <QTest>
 
 #include <cmath>
@@ -69,6 +70,42 @@ private slots:
         QCOMPARE(look.wordSize(text, 20, 34, bold), 12.0); // then it is broken
         QCOMPARE(look.wordSize(text, 0, 34, bold), 34.0);  // not laid out yet
         QCOMPARE(look.wordSize(QString(), 20, 34, bold), 34.0);
+    }
+
+    void aFigureFillsItsPlaceAndStaysWhileItCounts() {
+        const Look look(pixelsPerMm);
+        for (const char* text : {"8", "47", "236", "12,5", "\u2013"})
+            for (double height = 20; height < 300; height += 23)
+                for (double width = 30; width < 400; width += 31) {
+                    const QString number = QString::fromUtf8(text);
+                    const QString zeros = QString(number).replace(QRegularExpression(QStringLiteral("[0-9]")),
+                                                                  QStringLiteral("0"));
+                    const double size = look.figureSize(number, width, height, 240);
+                    QVERIFY(size >= 12 && size <= 240);
+                    QFont font(look.fontFamily());
+                    font.setPixelSize(static_cast<int>(size));
+                    font.setBold(true);
+                    const QFontMetricsF metrics(font);
+                    if (size > 12) {
+                        QVERIFY(metrics.horizontalAdvance(number) <= width);
+                        QVERIFY(metrics.height() <= height);
+                    }
+                    // And no smaller than it must be for any digits (pairs as 47 stand closer): two pixels
+                    // for the letters, a hundredth for the measuring.
+                    font.setPixelSize(static_cast<int>(size * 1.01) + 4);
+                    const QFontMetricsF larger(font);
+                    if (size < 240)
+                        QVERIFY(larger.height() > height - 2 ||
+                                larger.horizontalAdvance(zeros) >
+                                    width - 2 - static_cast<double>(number.size()));
+                }
+        QCOMPARE(look.figureSize(QStringLiteral("11"), 90, 200, 240),
+                 look.figureSize(QStringLiteral("88"), 90, 200, 240));
+        QVERIFY(look.figureSize(QStringLiteral("100"), 90, 200, 240) <
+                look.figureSize(QStringLiteral("99"), 90, 200, 240));
+        QCOMPARE(look.figureSize(QStringLiteral("7"), 1000, 1000, 240), 240.0);
+        QCOMPARE(look.figureSize(QStringLiteral("7"), 0, 0, 240), 12.0); // not laid out yet
+        QCOMPARE(look.figureSize(QString(), 100, 100, 40), 40.0);
     }
 
     void aPageIsRoomyByWhatStandsOnIt() {
