@@ -21,15 +21,6 @@ class BackupTest : public QObject {
 
     static BackupController& backup(Stage& stage) { return *stage.app().backup(); }
 
-    static bool press(Stage& stage, std::initializer_list<const char*> names) {
-        for (const char* name : names)
-            if (!stage.touch(QLatin1String(name))) {
-                qWarning("not there: %s", name);
-                return false;
-            }
-        return true;
-    }
-
     static bool toThePage(Stage& stage) {
         stage.app().navigator()->home();
         stage.app().navigator()->open(touch::Navigator::Backup);

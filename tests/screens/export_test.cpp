@@ -21,15 +21,6 @@ class ExportTest : public QObject {
 
     static ExportController& people(Stage& stage) { return *stage.app().share()->people(); }
 
-    static bool press(Stage& stage, std::initializer_list<const char*> names) {
-        for (const char* name : names)
-            if (!stage.touch(QLatin1String(name))) {
-                qWarning("not there: %s", name);
-                return false;
-            }
-        return true;
-    }
-
     static bool open(Stage& stage) {
         stage.app().navigator()->open(touch::Navigator::Export);
         stage.settle();

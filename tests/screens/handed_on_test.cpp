@@ -30,15 +30,6 @@ class HandedOnTest : public QObject {
         return stage.app().navigator()->page() == page;
     }
 
-    static bool press(Stage& stage, std::initializer_list<const char*> names) {
-        for (const char* name : names)
-            if (!stage.touch(QLatin1String(name))) {
-                qWarning("not there: %s", name);
-                return false;
-            }
-        return true;
-    }
-
     static QString text(Stage& stage, const char* name) {
         const QQuickItem* item = stage.find(QLatin1String(name));
         return item ? item->property("text").toString() : QString();

@@ -26,15 +26,6 @@ const QString tables = QStringLiteral(HALFCUP_SOURCE_DIR "/tests/unit/tables");
 class ImportTest : public QObject {
     Q_OBJECT
 
-    static bool press(Stage& stage, std::initializer_list<const char*> names) {
-        for (const char* name : names)
-            if (!stage.touch(QLatin1String(name))) {
-                qWarning("not there: %s", name);
-                return false;
-            }
-        return true;
-    }
-
     static QString text(Stage& stage, const char* name) {
         const QQuickItem* item = stage.find(QLatin1String(name));
         return item ? item->property("text").toString() : QStringLiteral("(not there)");

@@ -15,13 +15,6 @@ bool at(Stage& stage, const char* name) {
     return stage.find(QLatin1String(name)) != nullptr;
 }
 
-bool press(Stage& stage, std::initializer_list<const char*> names) {
-    for (const char* name : names)
-        if (!stage.touch(QLatin1String(name)))
-            return false;
-    return true;
-}
-
 bool begin(Stage& stage, const char* method) {
     stage.app().here()->openColony(stage.app().here()->colonies()->entries().first().colonyId);
     stage.settle();

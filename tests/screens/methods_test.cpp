@@ -47,13 +47,6 @@ class MethodsTest : public QObject {
                stage.touch(QStringLiteral("method-") + QLatin1String(method));
     }
 
-    static bool press(Stage& stage, std::initializer_list<const char*> names) {
-        for (const char* name : names)
-            if (!stage.touch(QLatin1String(name)))
-                return false;
-        return true;
-    }
-
     static bool type(Stage& stage, const char* digits) {
         for (const char* digit = digits; *digit; ++digit)
             if (!stage.touch(QStringLiteral("key") + QLatin1Char(*digit)))

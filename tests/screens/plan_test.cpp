@@ -30,17 +30,6 @@ constexpr std::int64_t hourMs = 3'600'000;
 class PlanTest : public QObject {
     Q_OBJECT
 
-    static bool press(Stage& stage, std::initializer_list<const char*> names) {
-        for (const char* name : names) {
-            stage.picture(); // laid out with the next frame
-            if (!stage.touch(QLatin1String(name))) {
-                qWarning("not there: %s", name);
-                return false;
-            }
-        }
-        return true;
-    }
-
     static PlanController& plan(Stage& stage) { return *stage.app().share()->plan(); }
 
     static QString folder(Stage& stage) { return stage.device().folders->exports().path; }

@@ -20,14 +20,6 @@ using halfcup::touch::Navigator;
 class SameTest : public QObject {
     Q_OBJECT
 
-    static void press(Stage& stage, const QString& name) {
-        stage.picture(); // what came up is laid out with the next frame
-        QVERIFY2(stage.touch(name), qPrintable(name));
-    }
-    static void press(Stage& stage, std::initializer_list<const char*> names) {
-        for (const char* name : names)
-            press(stage, QLatin1String(name));
-    }
     static QString textOf(Stage& stage, const char* name) {
         const QQuickItem* item = stage.find(QLatin1String(name));
         return item ? item->property("text").toString() : QString();
@@ -54,7 +46,7 @@ private slots:
         phones.bringHere();
         openYards(stage);
         QCOMPARE(stage.app().same()->countLine(), QStringLiteral("2 pairs may be the same"));
-        press(stage, {"maybeSame"});
+        QVERIFY(press(stage, {"maybeSame"}));
         QCOMPARE(textOf(stage, "reason"), QStringLiteral("They are named alike and lie 40 m apart."));
         const auto pair = stage.app().same()->pair()->entries();
         QCOMPARE(pair.size(), 2);
@@ -64,24 +56,24 @@ private slots:
         QCOMPARE(pair[1].title, QStringLiteral("by the Ford"));
         QCOMPARE(pair[1].note, QStringLiteral("2 washes, from 6 June 2026 to 14 June 2026"));
 
-        press(stage, {"mainAction"}); // yes
+        QVERIFY(press(stage, {"mainAction"})); // yes
         QCOMPARE(textOf(stage, "result"),
                  QStringLiteral("Both are now shown as \"By the ford\"; nothing was thrown away."));
         QCOMPARE(phones.here().yards().size(), std::size_t{1});
         QCOMPARE(stage.app().same()->title(), QStringLiteral("Same colony?"));
-        press(stage, {"mainAction"}); // and their colonies
+        QVERIFY(press(stage, {"mainAction"})); // and their colonies
         QCOMPARE(phones.here().samplesOf(phones.ourColony.id).size(), std::size_t{3});
         QCOMPARE(stage.app().same()->count(), 0);
         QCOMPARE(stage.app().here()->colonies()->count(), 1); // one hive at the yard, not two
 
-        press(stage, {"mainAction"}); // back to the yards
+        QVERIFY(press(stage, {"mainAction"})); // back to the yards
         QVERIFY(stage.find(QStringLiteral("yardsPage")));
-        press(stage, {"shownAsOne"});
+        QVERIFY(press(stage, {"shownAsOne"}));
         const auto joined = stage.app().same()->joined()->entries();
         QCOMPARE(joined.size(), 2);
         for (const auto& entry : joined) {
-            press(stage, QStringLiteral("joined-") + entry.key);
-            press(stage, {"separate"});
+            QVERIFY(press(stage, QStringLiteral("joined-") + entry.key));
+            QVERIFY(press(stage, {"separate"}));
         }
         QCOMPARE(phones.here().yards().size(), std::size_t{2});
         QCOMPARE(phones.here().samplesOf(phones.ourColony.id).size(), std::size_t{1});
@@ -95,7 +87,7 @@ private slots:
         TwoPhones phones(stage);
         phones.bringHere();
         openYards(stage);
-        press(stage, {"maybeSame", "corner"});
+        QVERIFY(press(stage, {"maybeSame", "corner"}));
         QVERIFY(!textOf(stage, "result").isEmpty());
         QCOMPARE(stage.app().same()->count(), 0); // two yards have no colonies in common
         QVERIFY(store::Joining(phones.here()).all().empty());
@@ -112,7 +104,7 @@ private slots:
         phones.bringHere();
         stage.app().here()->pickYard(QString::fromStdString(phones.theirYard.id));
         openYards(stage);
-        press(stage, {"maybeSame", "mainAction"});
+        QVERIFY(press(stage, {"maybeSame", "mainAction"}));
         QCOMPARE(stage.app().here()->yardId().toStdString(), phones.ourYard.id);
         QCOMPARE(stage.app().here()->colonies()->count(), 2);
     }
@@ -135,7 +127,7 @@ private slots:
 
         stage.app().here()->openColony(QString::fromStdString(ours.id));
         stage.settle();
-        press(stage, {"colonyHistory"});
+        QVERIFY(press(stage, {"colonyHistory"}));
         const auto entries = stage.app().history()->values()->entries();
         QCOMPARE(entries.size(), 3);
         QCOMPARE(entries[0].title, QStringLiteral("4a"));
@@ -145,7 +137,7 @@ private slots:
         QCOMPARE(entries[1].title, QStringLiteral("4 by the gate"));
         QVERIFY(entries[1].detail.startsWith(QLatin1String("15 June 2026 at ")));
         QVERIFY(entries[1].detail.endsWith(QLatin1String(", this phone")));
-        press(stage, {"value-1", "putBack"});
+        QVERIFY(press(stage, {"value-1", "putBack"}));
         QCOMPARE(phones.here().colony(ours.id)->label, std::string("4 by the gate"));
         QVERIFY(!textOf(stage, "result").isEmpty());
         phones.bringThere();
@@ -162,7 +154,7 @@ private slots:
         const auto takeIn = [&](const char* name) {
             stage.app().openFiles({other.write(folder.path(), QLatin1String(name))});
             stage.settle();
-            press(stage, {"mainAction"});
+            QVERIFY(press(stage, {"mainAction"}));
         };
         takeIn("first.halfcup");
         QVERIFY(!stage.find(QStringLiteral("lookAt-yard/") + QString::fromStdString(yard.id)));
@@ -177,14 +169,14 @@ private slots:
         gone.removed = true;
         other.store().save(gone);
         takeIn("second.halfcup");
-        press(stage, QStringLiteral("lookAt-yard/") + QString::fromStdString(yard.id));
+        QVERIFY(press(stage, QStringLiteral("lookAt-yard/") + QString::fromStdString(yard.id)));
         QVERIFY(stage.find(QStringLiteral("historyPage")));
-        press(stage, {"value-1", "putBack"});
+        QVERIFY(press(stage, {"value-1", "putBack"}));
         QCOMPARE(stage.program().store().yard(yard.id)->name, std::string("Mill, upper"));
         stage.app().navigator()->back();
         stage.settle();
-        press(stage, QStringLiteral("lookAt-sample/") + QString::fromStdString(wash.id));
-        press(stage, {"mainAction"}); // bring it back
+        QVERIFY(press(stage, QStringLiteral("lookAt-sample/") + QString::fromStdString(wash.id)));
+        QVERIFY(press(stage, {"mainAction"})); // bring it back
         QVERIFY(!stage.program().store().sample(wash.id)->removed);
         QCOMPARE(stage.program().qmlWarnings(), QStringList());
     }
@@ -222,7 +214,7 @@ private slots:
         stage.app().navigator()->open(Navigator::History);
         stage.settle();
         QVERIFY(stage.find(QStringLiteral("removedLine")));
-        press(stage, {"mainAction"}); // bring it back
+        QVERIFY(press(stage, {"mainAction"})); // bring it back
         QCOMPARE(phones.here().samplesOf(phones.ourColony.id).size(), std::size_t{1});
         QVERIFY(!stage.find(QStringLiteral("removedLine")));
     }
@@ -251,17 +243,17 @@ private slots:
         phones.here().save(moved);
         stage.app().yards()->edit(QString::fromStdString(moved.id));
         stage.settle();
-        press(stage, {"yardHistory"});
+        QVERIFY(press(stage, {"yardHistory"}));
         const auto entries = stage.app().history()->values()->entries();
         const auto place = std::ranges::find_if(
             entries, [](const auto& entry) { return entry.title.startsWith(QLatin1String("48.11730")); });
         QVERIFY(place != entries.end());
-        press(stage, QStringLiteral("value-%1").arg(place - entries.begin()));
-        press(stage, {"putBack"});
+        QVERIFY(press(stage, QStringLiteral("value-%1").arg(place - entries.begin())));
+        QVERIFY(press(stage, {"putBack"}));
         QCOMPARE(phones.here().yard(moved.id)->position->latitudeDeg, 48.1173);
         stage.app().navigator()->back();
         stage.settle();
-        press(stage, {"done"}); // keeps what stands on the page
+        QVERIFY(press(stage, {"done"})); // keeps what stands on the page
         QCOMPARE(phones.here().yard(moved.id)->position->latitudeDeg, 48.1173);
         QCOMPARE(phones.here().yard(moved.id)->name, std::string("Mill"));
     }

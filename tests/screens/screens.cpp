@@ -14,13 +14,6 @@ bool at(Stage& stage, const char* name) {
     return stage.find(QLatin1String(name)) != nullptr;
 }
 
-bool press(Stage& stage, std::initializer_list<const char*> names) {
-    for (const char* name : names)
-        if (!stage.touch(QLatin1String(name)))
-            return false;
-    return true;
-}
-
 /// Drawn once, so that all of a page lies where it will be touched.
 bool drawn(Stage& stage) {
     return !stage.picture().isNull();

@@ -15,13 +15,6 @@ bool at(Stage& stage, const char* name) {
     return stage.find(QLatin1String(name)) != nullptr;
 }
 
-bool press(Stage& stage, std::initializer_list<const char*> names) {
-    for (const char* name : names)
-        if (!stage.touch(QLatin1String(name)))
-            return false;
-    return true;
-}
-
 /// Only the rows in sight exist for sure: down the list until the one is there.
 bool pressRow(Stage& stage, const char* name) {
     QQuickItem* list = stage.find(QStringLiteral("scroll"));

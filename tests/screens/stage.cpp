@@ -180,4 +180,16 @@ QImage Stage::picture() {
     return window()->grabWindow();
 }
 
+bool press(Stage& stage, const QString& name) {
+    stage.picture(); // what came up is laid out with the next frame
+    if (stage.touch(name))
+        return true;
+    qWarning("not there: %s", qPrintable(name));
+    return false;
+}
+
+bool press(Stage& stage, std::initializer_list<const char*> names) {
+    return std::ranges::all_of(names, [&](const char* name) { return press(stage, QLatin1String(name)); });
+}
+
 } // namespace halfcup::screens

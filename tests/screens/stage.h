@@ -12,6 +12,7 @@
 #include <QQuickWindow>
 #include <QTemporaryDir>
 
+#include <initializer_list>
 #include <memory>
 #include <vector>
 
@@ -63,6 +64,11 @@ private:
     int m_places = 0;
     std::unique_ptr<touch::Program> m_program;
 };
+
+/// Touches them in turn, each where a new picture has it. False, with a warning that names it, at the first
+/// that is not there.
+bool press(Stage& stage, std::initializer_list<const char*> names);
+bool press(Stage& stage, const QString& name);
 
 /// All that can be seen under an item, itself included, back to front.
 QList<QQuickItem*> visibleItems(QQuickItem* root);

@@ -13,13 +13,6 @@ bool at(Stage& stage, const char* name) {
     return stage.find(QLatin1String(name)) != nullptr;
 }
 
-bool press(Stage& stage, std::initializer_list<const char*> names) {
-    for (const char* name : names)
-        if (!stage.touch(QLatin1String(name)))
-            return false;
-    return true;
-}
-
 bool openColony(Stage& stage) {
     stage.app().here()->openColony(stage.app().here()->colonies()->entries().first().colonyId);
     stage.settle();

@@ -24,13 +24,6 @@ constexpr std::int64_t minuteMs = 60'000;
 class TrayTest : public QObject {
     Q_OBJECT
 
-    static bool press(Stage& stage, std::initializer_list<const char*> names) {
-        for (const char* name : names)
-            if (!stage.touch(QLatin1String(name)))
-                return false;
-        return true;
-    }
-
     /// From Here: the most urgent colony's bees into a jar that waits.
     static bool scoopOne(Stage& stage) {
         stage.app().navigator()->home();

@@ -86,13 +86,6 @@ bool at(Stage& stage, const char* name) {
     return stage.find(QLatin1String(name)) != nullptr;
 }
 
-bool press(Stage& stage, std::initializer_list<const char*> names) {
-    for (const char* name : names)
-        if (stage.picture().isNull() || !stage.touch(QLatin1String(name)))
-            return false;
-    return true;
-}
-
 bool toYards(Stage& stage) {
     stage.app().navigator()->open(touch::Navigator::Yards);
     stage.settle();

@@ -13,13 +13,6 @@ bool at(Stage& stage, const char* name) {
     return stage.find(QLatin1String(name)) != nullptr;
 }
 
-bool press(Stage& stage, std::initializer_list<const char*> names) {
-    for (const char* name : names)
-        if (stage.picture().isNull() || !stage.touch(QLatin1String(name)))
-            return false;
-    return true;
-}
-
 /// From the page of the yard at hand.
 bool toThePlan(Stage& stage) {
     stage.app().yards()->edit(stage.app().here()->yardId());

@@ -21,17 +21,11 @@ using halfcup::touch::YardPlanItem;
 class YardPlanTest : public QObject {
     Q_OBJECT
 
-    static void press(Stage& stage, std::initializer_list<const char*> names) {
-        for (const char* name : names) {
-            stage.picture(); // what came up is laid out with the next frame
-            QVERIFY2(stage.touch(QLatin1String(name)), name);
-        }
-    }
     static void openPlan(Stage& stage) {
         stage.app().navigator()->home();
         stage.app().yards()->edit(stage.app().here()->yardId());
         stage.settle();
-        press(stage, {"yardPlan"});
+        QVERIFY(press(stage, {"yardPlan"}));
         QVERIFY(stage.find(QStringLiteral("yardPlanPage")));
         stage.picture();
     }
@@ -105,7 +99,7 @@ private slots:
         touchAt(stage, plan(stage)->pointOf({7, 1}));
         QVERIFY(near(kept(stage, QStringLiteral("1")), 7, 1, pixelM));
         QCOMPARE(kept(stage, QStringLiteral("2")), first);
-        press(stage, {"mainAction"}); // done
+        QVERIFY(press(stage, {"mainAction"})); // done
         QVERIFY(!stage.app().yardPlan()->isMoving());
         QCOMPARE(stage.program().qmlWarnings(), QStringList());
     }
@@ -113,7 +107,7 @@ private slots:
     void placesSurviveReopening() {
         Stage stage(Stage::Nothing);
         makeYard(stage, "1-2");
-        press(stage, {"corner"});
+        QVERIFY(press(stage, {"corner"}));
         touchAt(stage, spotOf(stage, QStringLiteral("1")));
         touchAt(stage, plan(stage)->pointOf({3, -2}));
         const auto before = kept(stage, QStringLiteral("1"));
@@ -131,20 +125,20 @@ private slots:
     void aHiveIsPlacedBySteps() {
         Stage stage(Stage::Nothing);
         makeYard(stage, "1-3");
-        press(stage, {"corner", "corner"}); // move hives, by steps: the first
+        QVERIFY(press(stage, {"corner", "corner"})); // move hives, by steps: the first
         QCOMPARE(stage.app().yardPlan()->stepTitle(), QStringLiteral("Move colony 1"));
         QVERIFY(!stage.find(QStringLiteral("takeOff")));
-        press(stage, {"stepNorth", "stepNorth", "stepWest"}); // from the middle of an empty plan
+        QVERIFY(press(stage, {"stepNorth", "stepNorth", "stepWest"})); // from the middle of an empty plan
         QCOMPARE(kept(stage, QStringLiteral("1")), std::optional(Stand{-1, 2}));
         QCOMPARE(stage.app().yardPlan()->standLine(),
                  QStringLiteral("It stands 1 m west and 2 m north of the yard's middle."));
-        press(stage, {"stepSouth", "stepEast", "stepEast"});
+        QVERIFY(press(stage, {"stepSouth", "stepEast", "stepEast"}));
         QCOMPARE(kept(stage, QStringLiteral("1")), std::optional(Stand{1, 1}));
-        press(stage, {"nextHive", "stepEast"});
+        QVERIFY(press(stage, {"nextHive", "stepEast"}));
         QCOMPARE(kept(stage, QStringLiteral("2")), std::optional(Stand{1, 0}));
-        press(stage, {"previousHive", "previousHive"});
+        QVERIFY(press(stage, {"previousHive", "previousHive"}));
         QCOMPARE(stage.app().yardPlan()->stepTitle(), QStringLiteral("Move colony 3")); // around the end
-        press(stage, {"stepsDone", "mainAction", "mainAction"});
+        QVERIFY(press(stage, {"stepsDone", "mainAction", "mainAction"}));
         QVERIFY(!stage.find(QStringLiteral("yardPlanPage")) || !stage.app().yardPlan()->isMoving());
         QCOMPARE(stage.program().qmlWarnings(), QStringList());
     }
@@ -152,7 +146,7 @@ private slots:
     void theKeyboardStepsToo() {
         Stage stage(Stage::Nothing);
         makeYard(stage, "1");
-        press(stage, {"corner", "corner"});
+        QVERIFY(press(stage, {"corner", "corner"}));
         stage.find(QStringLiteral("stepEast"))->forceActiveFocus();
         QTest::keyClick(stage.window(), Qt::Key_Space);
         stage.settle();
@@ -167,15 +161,15 @@ private slots:
         QVERIFY(washed != hives.end());
         const QString label = washed->label;
         const auto byPositions = washed->stand;
-        press(stage, {"corner"});
+        QVERIFY(press(stage, {"corner"}));
         touchAt(stage, spotOf(stage, label));
-        press(stage, {"corner"});
+        QVERIFY(press(stage, {"corner"}));
         QVERIFY(stage.app().yardPlan()->standLine().contains(QLatin1String("That is where it was washed")));
         QVERIFY(!stage.find(QStringLiteral("takeOff"))); // nothing of the keeper's to take off
-        press(stage, {"stepNorth"});
+        QVERIFY(press(stage, {"stepNorth"}));
         QVERIFY(near(kept(stage, label), byPositions->eastM, byPositions->northM + 1, 0.006));
         QVERIFY(!hive(stage, label).fromPositions);
-        press(stage, {"takeOff"});
+        QVERIFY(press(stage, {"takeOff"}));
         QVERIFY(!kept(stage, label));
         QVERIFY(hive(stage, label).fromPositions);
         QCOMPARE(hive(stage, label).stand, byPositions);
@@ -195,7 +189,7 @@ private slots:
         touchAt(stage, spotOf(stage, label)); // once more: let go
         QCOMPARE(stage.app().yardPlan()->mainAction(), QStringLiteral("Done"));
         touchAt(stage, spotOf(stage, label));
-        press(stage, {"mainAction"});
+        QVERIFY(press(stage, {"mainAction"}));
         QVERIFY(stage.find(QStringLiteral("colonyPage")));
         QCOMPARE(stage.app().colony()->label(), label);
         // Looking never moves a hive.
@@ -206,7 +200,7 @@ private slots:
     void thePlanKeepsStillWhileHivesAreMoved() {
         Stage stage(Stage::Nothing);
         makeYard(stage, "1-2");
-        press(stage, {"corner"});
+        QVERIFY(press(stage, {"corner"}));
         const QPointF middle = plan(stage)->pointOf({0, 0});
         touchAt(stage, spotOf(stage, QStringLiteral("1")));
         touchAt(stage, plan(stage)->pointOf({3, 3}));
@@ -221,7 +215,7 @@ private slots:
         Stage stage(Stage::Nothing);
         stage.program().services().settings.setUnits(touch::Units::UsCustomary);
         makeYard(stage, "1");
-        press(stage, {"corner", "corner", "stepEast"});
+        QVERIFY(press(stage, {"corner", "corner", "stepEast"}));
         QCOMPARE(kept(stage, QStringLiteral("1")), std::optional(Stand{0.91, 0})); // 3 ft are 0.9144 m
         QCOMPARE(stage.app().yardPlan()->eastStep(), QStringLiteral("3 ft east"));
         QVERIFY(stage.app().yardPlan()->standLine().contains(QLatin1String("3 ft east")));
