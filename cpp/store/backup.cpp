@@ -211,9 +211,4 @@ BackupContents makeBackup(const std::string& databasePath, const std::string& pl
     }
 }
 
-std::int64_t washesIn(const std::string& databasePath) {
-    return guarded(
-        [&] { return finishedWashes(SQLite::Database(databasePath, SQLite::OPEN_READONLY, 3000)); });
-}
-
 } // namespace halfcup::store

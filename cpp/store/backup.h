@@ -79,7 +79,4 @@ BackupContents makeBackup(const std::string& databasePath, const std::string& pl
 /// Not for a database that this program has open: closing the file here would end SQLite's locks on it.
 [[nodiscard]] BackupContents lookInto(const std::string& path);
 
-/// Finished washes in a database, as counted in BackupContents::washes. Throws StoreError.
-[[nodiscard]] std::int64_t washesIn(const std::string& databasePath);
-
 } // namespace halfcup::store

@@ -166,14 +166,12 @@ std::vector<Sample> Store::samplesOfYard(const RecordId& yardId, std::int64_t si
 
 std::vector<Date> Store::washDays(std::int64_t sinceUtcMs) {
     return guarded([&] {
-        // CROSS: the washes first, by their time. Without statistics SQLite might begin with the colonies.
         SQLite::Statement moments(
             *m_database,
-            "SELECT coalesce(sample.scooped_at_ms, sample.started_at_ms), sample.utc_offset_min FROM sample"
-            " CROSS JOIN colony ON colony.id = sample.colony_id CROSS JOIN yard ON yard.id = colony.yard_id"
-            " WHERE sample.started_at_ms >= ? AND sample.state = 'finished' AND sample.other_count IS NULL"
-            " AND sample.removed = 0 AND sample.mites IS NOT NULL AND yard.removed = 0"
-            " ORDER BY sample.started_at_ms");
+            "SELECT coalesce(scooped_at_ms, started_at_ms), utc_offset_min FROM sample"
+            " WHERE started_at_ms >= ? AND state = 'finished' AND other_count IS NULL AND removed = 0"
+            " AND mites IS NOT NULL AND colony_id NOT IN (SELECT colony.id FROM yard"
+            " JOIN colony ON colony.yard_id = yard.id WHERE yard.removed <> 0) ORDER BY started_at_ms");
         moments.bind(1, sinceUtcMs);
         std::vector<Date> days;
         while (moments.executeStep())

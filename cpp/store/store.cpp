@@ -25,6 +25,8 @@ std::vector<Sample> samplesIn(const std::vector<Row>& rows) {
     return samples;
 }
 
+constexpr auto countFinished = "SELECT count(*) FROM sample WHERE state = 'finished' AND removed IS NOT 1";
+
 constexpr auto latestOfYard =
     "JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.id = ("
     "SELECT s.id FROM sample s WHERE s.colony_id = colony.id AND s.state = 'finished'"
@@ -65,6 +67,9 @@ struct Store::Statements {
     SQLite::Statement counts;
     SQLite::Statement setting;
     SQLite::Statement setSetting;
+
+    using Written = std::pair<std::int64_t, int>; // by others, as data_version; here, as total changes
+    std::optional<std::pair<Written, std::int64_t>> finished; // washes by then
 };
 
 Store::Store(const std::string& path, StoreHost host, std::span<const Migration> steps)
@@ -246,6 +251,17 @@ int Store::sampleCount() {
     return guarded([&] {
         return m_database->execAndGet("SELECT count(*) FROM sample WHERE state <> 'draft' AND removed = 0")
             .getInt();
+    });
+}
+
+std::int64_t Store::finishedWashes() {
+    return guarded([&] {
+        // What others wrote into the database, and what was written here.
+        const Statements::Written now{m_database->execAndGet("PRAGMA data_version").getInt64(),
+                                      m_database->getTotalChanges()};
+        if (!m_statements->finished || m_statements->finished->first != now)
+            m_statements->finished = {now, m_database->execAndGet(countFinished).getInt64()};
+        return m_statements->finished->second;
     });
 }
 

@@ -68,6 +68,7 @@ public:
     [[nodiscard]] std::vector<records::Sample> latestFinished(const records::RecordId& yardId);
     [[nodiscard]] std::vector<records::Sample> drafts(); // newest first
     [[nodiscard]] int sampleCount();                     // finished and abandoned ones
+    [[nodiscard]] std::int64_t finishedWashes(); // as BackupContents::washes; quick if none was written
     /// Calls once for each finished or abandoned sample, oldest first, without holding them all.
     void forEachSample(const std::function<void(const records::Sample&)>& visit);
 
@@ -87,8 +88,7 @@ public:
     [[nodiscard]] std::vector<records::Sample>
     samplesOfYard(const records::RecordId& yardId,
                   std::int64_t sinceUtcMs); // of bees, finished, oldest first
-    /// The days of such washes in all yards, oldest first.
-    [[nodiscard]] std::vector<records::Date> washDays(std::int64_t sinceUtcMs);
+    [[nodiscard]] std::vector<records::Date> washDays(std::int64_t sinceUtcMs); // of such, in all yards
 
     void save(const records::ScoopCount& count);
     [[nodiscard]] std::vector<records::ScoopCount> scoopCounts(); // the keeper's own, oldest first

@@ -107,7 +107,7 @@ void BackupController::read() {
         const records::Value place = store.setting(store::lastBackupPlaceSetting);
         const auto* text = std::get_if<std::string>(&place);
         m_lastPlace = text ? QString::fromStdString(*text) : QString();
-        m_newWashes = store::washesIn(store.path()) -
+        m_newWashes = store.finishedWashes() -
                       (m_lastAt ? wholeNumber(store.setting(store::lastBackupWashesSetting)) : 0);
     });
     listBackups();

@@ -85,7 +85,7 @@ private slots:
         QCOMPARE(path, exportsOf(stage) + QStringLiteral("/halfcup-%1.halfcup-backup").arg(day));
         const store::BackupContents contents = store::lookInto(path.toStdString());
         QVERIFY(contents.isBackup);
-        QCOMPARE(contents.washes, store::washesIn(stage.program().store().path()));
+        QCOMPARE(contents.washes, stage.program().store().finishedWashes());
         QVERIFY(press(stage, {"mainAction"})); // a second one takes no other's place
         QCOMPARE(backup(stage).backups()->count(), 2);
         QVERIFY(QFile::exists(exportsOf(stage) + QStringLiteral("/halfcup-%1-2.halfcup-backup").arg(day)));

@@ -99,7 +99,7 @@ private slots:
             QCOMPARE(contents.sizeBytes, bytesOf(m_backup).size());
         }
         QCOMPARE(names().size(), 4); // looking into it left nothing beside it
-        QCOMPARE(washesIn(m_path.toStdString()), 3);
+        QCOMPARE(open()->finishedWashes(), std::int64_t{3});
 
         // Read by the SQLite library alone, table by table against the database.
         for (const char* text :

@@ -251,6 +251,29 @@ private slots:
         QVERIFY(store->sample(removed.id)->removed);
     }
 
+    void finishedWashesAreCountedAfterEachWrite() {
+        const auto store = open();
+        const Place place = addPlace(*store);
+        QCOMPARE(store->finishedWashes(), std::int64_t{0});
+        addSample(*store, place.colony, startMs); // a draft
+        addSample(*store, place.colony, startMs + 1, SampleState::Abandoned);
+        auto first = addSample(*store, place.colony, startMs + 2, SampleState::Finished);
+        addSample(*store, place.colony, startMs + 3, SampleState::Finished);
+        QCOMPARE(store->finishedWashes(), std::int64_t{2});
+        first.removed = true;
+        store->save(first);
+        QCOMPARE(store->finishedWashes(), std::int64_t{1});
+        sql(m_path, "UPDATE sample SET removed = 0 WHERE state = 'finished'"); // by another program
+        QCOMPARE(store->finishedWashes(), std::int64_t{2});
+        QVERIFY(troubleOf([&] {
+                    store->inOneTransaction([&] {
+                        addSample(*store, place.colony, startMs + 4, SampleState::Finished);
+                        throw halfcup::store::StoreError(Trouble::Failed, "and not after all");
+                    });
+                }) == Trouble::Failed);
+        QCOMPARE(store->finishedWashes(), std::int64_t{2});
+    }
+
     void latestFollowsAColonyThatMoved() {
         const auto store = open();
         auto from = addPlace(*store, "Ford");
