@@ -4,5 +4,3 @@
 halfcup_test(faults_disks SOURCES disks.cpp failing_disk.cpp season.cpp LIBRARIES Halfcup::store Halfcup::exchange
     LABELS faults TIMEOUT 3600)
 target_include_directories(faults_disks PRIVATE ${CMAKE_SOURCE_DIR}/tests/unit)
-# All of it takes longer than Qt Test waits for one function.
-set_property(TEST faults_disks APPEND PROPERTY ENVIRONMENT QTEST_FUNCTION_TIMEOUT=3600000)

@@ -17,6 +17,6 @@ math(EXPR limit "900 * ${HALFCUP_TEST_PATIENCE}")
 foreach(language de es fr pseudo) # English: screens_screens
     add_test(NAME screens_in_${language} COMMAND screens_languages)
     set_tests_properties(screens_in_${language} PROPERTIES TIMEOUT ${limit} COST ${limit} LABELS screens
-        ENVIRONMENT "${HALFCUP_TEST_ENVIRONMENT};QT_QUICK_BACKEND=software;HALFCUP_LANGUAGE=${language}"
+        ENVIRONMENT "${HALFCUP_TEST_ENVIRONMENT};QT_QUICK_BACKEND=software;QTEST_FUNCTION_TIMEOUT=${limit}000;HALFCUP_LANGUAGE=${language}"
         FAIL_REGULAR_EXPRESSION "Totals: 0 passed")
 endforeach()
