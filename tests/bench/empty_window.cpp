@@ -12,7 +12,8 @@ int main(int argc, char** argv) {
     QQuickStyle::setStyle(QStringLiteral("Basic"));
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
-    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/HalfcupBenchEmpty/EmptyWindow.qml")));
+    const QString page = argc > 1 ? QStringLiteral("Words") : QStringLiteral("Empty");
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/HalfcupBenchEmpty/%1Window.qml").arg(page)));
     if (engine.rootObjects().isEmpty())
         return 1;
     halfcup::bench::endWithFirstFrame(qobject_cast<QQuickWindow*>(engine.rootObjects().first()));
