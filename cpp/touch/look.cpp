@@ -5,6 +5,7 @@
 #include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QGuiApplication>
+#include <QTextLayout>
 
 #include <algorithm>
 #include <cmath>
@@ -24,6 +25,22 @@ double linear(double channel) {
 
 double luminance(const QColor& color) {
     return 0.2126 * linear(color.redF()) + 0.7152 * linear(color.greenF()) + 0.0722 * linear(color.blueF());
+}
+
+/// Of a text that wraps as those of the pages do.
+double heightOf(const QString& text, double width, const QFont& font) {
+    QTextLayout layout(text, font);
+    QTextOption option;
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    layout.setTextOption(option);
+    double height = 0;
+    layout.beginLayout();
+    for (QTextLine line = layout.createLine(); line.isValid(); line = layout.createLine()) {
+        line.setLineWidth(width);
+        height += line.height();
+    }
+    layout.endLayout();
+    return height;
 }
 
 } // namespace
@@ -131,27 +148,38 @@ int Look::grown(double pixels, double share) const {
     return static_cast<int>(std::lround(pixels * (1 + (m_fontScale - 1) * share)));
 }
 
-double Look::wordSize(const QString& text, double width, double wanted, int weight) const {
-    if (width <= 0 || wanted <= leastLetters)
-        return std::floor(wanted);
+QFont Look::fontOf(double pixels, int weight) const {
     QFont font(fontFamily());
-    font.setPixelSize(static_cast<int>(std::lround(wanted)));
+    font.setPixelSize(static_cast<int>(pixels));
     font.setWeight(static_cast<QFont::Weight>(weight));
-    const QFontMetricsF metrics(font);
+    font.setStyleStrategy(static_cast<QFont::StyleStrategy>(QFont::PreferDefault | QFont::PreferNoShaping));
+    return font;
+}
+
+double Look::wordSize(const QString& text, double width, double wanted, int weight) const {
+    const double largest =
+        std::floor(wanted); // measured as it is shown: each size more is another font to load
+    if (width <= 0 || largest <= leastLetters)
+        return largest;
+    const QFontMetricsF metrics(fontOf(largest, weight));
     double longest = 0;
     for (const QString& word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts))
         longest = std::max(longest, metrics.horizontalAdvance(word));
     // One pixel less: letters are placed on whole pixels.
-    return longest <= width - 1 ? std::floor(wanted)
-                                : std::max(leastLetters, std::floor(wanted * (width - 1) / longest));
+    return longest <= width - 1 ? largest
+                                : std::max(leastLetters, std::floor(largest * (width - 1) / longest));
+}
+
+double Look::boundedSize(const QString& text, double width, double most, double wanted, int weight) const {
+    double size = wordSize(text, width, wanted, weight);
+    while (width > 0 && size > leastLetters && heightOf(text, width, fontOf(size, weight)) > most)
+        size -= 1;
+    return size;
 }
 
 double Look::figureSize(const QString& number, double width, double height, double wanted) const {
     constexpr int measuredAt = 100;
-    QFont font(fontFamily());
-    font.setPixelSize(measuredAt);
-    font.setBold(true);
-    const QFontMetricsF metrics(font);
+    const QFontMetricsF metrics(fontOf(measuredAt, QFont::Bold));
     QString widest = number;
     for (QChar& each : widest)
         if (each.isDigit())

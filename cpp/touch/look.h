@@ -3,6 +3,7 @@
 #pragma once
 
 #include <QColor>
+#include <QFont>
 #include <QObject>
 #include <QQmlEngine>
 
@@ -95,6 +96,9 @@ public:
     QColor rust() const;
 
     QString fontFamily() const;
+    /// A font of the pages. Without kerning and ligatures: in Latin letters they are ornament, and reading
+    /// the tables they need costs more than all else there is to a word. Scripts that need them keep them.
+    QFont fontOf(double pixels, int weight) const;
     int titleSize() const;
     int mainSize() const;
     int buttonSize() const;
@@ -105,6 +109,11 @@ public:
     /// text fits the width (pixels), so that none is broken. Without a width: as wanted. Always whole:
     /// between two whole pixels the lower was drawn on amd64, the upper on arm64.
     Q_INVOKABLE double wordSize(const QString& text, double width, double wanted, int weight) const;
+
+    /// The same for words that wrap and whose lines together are no higher than most (pixels), where 12
+    /// allows.
+    Q_INVOKABLE double boundedSize(const QString& text, double width, double most, double wanted,
+                                   int weight) const;
 
     /// The largest pixel size, up to the one that is wanted and down to 12, at which a bold number on one
     /// line fits the place (pixels). Its digits count as equally wide, so that the size stays while it

@@ -72,6 +72,31 @@ private slots:
         QCOMPARE(look.wordSize(QString(), 20, 34, bold), 34.0);
     }
 
+    void boundedWordsAreNoHigherThanTheirPlace() {
+        const Look look(pixelsPerMm);
+        const QString text = QStringLiteral("In die Handschuhe, den Becher streichen und schütteln");
+        for (const int weight : {int(QFont::Normal), int(QFont::Bold)})
+            for (double width = 120; width < 500; width += 19)
+                for (double most = 20; most < 160; most += 17) {
+                    const double size = look.boundedSize(text, width, most, 25, weight);
+                    QVERIFY(size >= 12 && size <= look.wordSize(text, width, 25, weight));
+                    const auto height = [&](double pixels) { // by Qt's other way of laying out
+                        QFont font(look.fontFamily());
+                        font.setPixelSize(static_cast<int>(pixels));
+                        font.setWeight(static_cast<QFont::Weight>(weight));
+                        return QFontMetricsF(font)
+                            .boundingRect(QRectF(0, 0, width, 10'000), Qt::TextWordWrap, text)
+                            .height();
+                    };
+                    if (size > 12)
+                        QVERIFY(height(size) <= most);
+                    if (size < look.wordSize(text, width, 25, weight)) // and no smaller than it must be
+                        QVERIFY(height(size + 1) > most);
+                }
+        QCOMPARE(look.boundedSize(text, 0, 20, 25, QFont::Bold), 25.0); // not laid out yet
+        QCOMPARE(look.boundedSize(QString(), 100, 20, 25, QFont::Bold), 25.0);
+    }
+
     void aFigureFillsItsPlaceAndStaysWhileItCounts() {
         const Look look(pixelsPerMm);
         for (const char* text : {"8", "47", "236", "12,5", "\u2013"})
