@@ -94,17 +94,15 @@ Value valueIn(const SQLite::Statement& statement, int column) {
 RecordTable::RecordTable(SQLite::Database& database, records::Kind kind)
     : m_database(database)
     , m_kind(kind)
-    , m_name(records::nameOf(kind))
-    , m_find(database, selectText(m_name, records::fieldNames(kind), "WHERE id = ?"))
-    , m_insert(database, insertText(m_name, records::fieldNames(kind)))
-    , m_revise(database,
-               "INSERT INTO revision(record_id, field, stamp, kind, value) VALUES (?, ?, ?, ?, ?)") {}
+    , m_name(records::nameOf(kind)) {}
 
 std::optional<Row> RecordTable::find(const records::RecordId& id) {
-    const Reset reset(m_find);
-    m_find.bind(1, id);
-    if (m_find.executeStep())
-        return rowIn(m_find, records::fieldNames(m_kind));
+    if (!m_find)
+        m_find.emplace(m_database, selectText(m_name, records::fieldNames(m_kind), "WHERE id = ?"));
+    const Reset reset(*m_find);
+    m_find->bind(1, id);
+    if (m_find->executeStep())
+        return rowIn(*m_find, records::fieldNames(m_kind));
     return std::nullopt;
 }
 
@@ -126,6 +124,9 @@ std::vector<Row> RecordTable::select(const std::string& rest, const std::vector<
 
 int RecordTable::write(const records::RecordId& id, const Fields& fields,
                        const records::RevisionStamp& stamp) {
+    if (!m_revise)
+        m_revise.emplace(m_database,
+                         "INSERT INTO revision(record_id, field, stamp, kind, value) VALUES (?, ?, ?, ?, ?)");
     const std::optional<Row> present = find(id);
     Fields merged = present ? present->fields : Fields{};
     int written = 0;
@@ -138,13 +139,13 @@ int RecordTable::write(const records::RecordId& id, const Fields& fields,
         if (value == (there == merged.end() ? Value{} : there->second))
             continue;
         merged[std::string(name)] = value;
-        m_revise.tryReset();
-        m_revise.bind(1, id);
-        m_revise.bind(2, std::string(name));
-        m_revise.bind(3, records::toText(stamp));
-        m_revise.bind(4, m_name);
-        bindValue(m_revise, 5, value);
-        m_revise.exec();
+        m_revise->tryReset();
+        m_revise->bind(1, id);
+        m_revise->bind(2, std::string(name));
+        m_revise->bind(3, records::toText(stamp));
+        m_revise->bind(4, m_name);
+        bindValue(*m_revise, 5, value);
+        m_revise->exec();
         ++written;
     }
     if (written > 0)
@@ -153,14 +154,16 @@ int RecordTable::write(const records::RecordId& id, const Fields& fields,
 }
 
 void RecordTable::put(const records::RecordId& id, const Fields& fields) {
-    m_insert.tryReset();
-    m_insert.bind(1, id);
+    if (!m_insert)
+        m_insert.emplace(m_database, insertText(m_name, records::fieldNames(m_kind)));
+    m_insert->tryReset();
+    m_insert->bind(1, id);
     int index = 1;
     for (const std::string_view name : records::fieldNames(m_kind)) {
         const auto value = fields.find(name);
-        bindValue(m_insert, ++index, value == fields.end() ? Value{} : value->second);
+        bindValue(*m_insert, ++index, value == fields.end() ? Value{} : value->second);
     }
-    m_insert.exec();
+    m_insert->exec();
 }
 
 std::vector<PastValue> RecordTable::history(const records::RecordId& id) {

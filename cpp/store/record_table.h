@@ -60,9 +60,10 @@ private:
     SQLite::Database& m_database;
     records::Kind m_kind;
     std::string m_name;
-    SQLite::Statement m_find;
-    SQLite::Statement m_insert;
-    SQLite::Statement m_revise;
+    // Prepared at the first use: of most kinds nothing is read or written in most runs.
+    std::optional<SQLite::Statement> m_find;
+    std::optional<SQLite::Statement> m_insert;
+    std::optional<SQLite::Statement> m_revise;
     std::map<std::string, SQLite::Statement, std::less<>> m_selects; // by what follows the table's name
 };
 

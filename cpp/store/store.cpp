@@ -68,7 +68,6 @@ struct Store::Statements {
     SQLite::Statement setting;
     SQLite::Statement setSetting;
 
-    using Written = std::pair<std::int64_t, int>; // by others, as data_version; here, as total changes
     std::optional<std::pair<Written, std::int64_t>> finished; // washes by then
 };
 
@@ -254,11 +253,16 @@ int Store::sampleCount() {
     });
 }
 
+Store::Written Store::written() {
+    return guarded([&] {
+        return Written{m_database->execAndGet("PRAGMA data_version").getInt64(),
+                       m_database->getTotalChanges()};
+    });
+}
+
 std::int64_t Store::finishedWashes() {
     return guarded([&] {
-        // What others wrote into the database, and what was written here.
-        const Statements::Written now{m_database->execAndGet("PRAGMA data_version").getInt64(),
-                                      m_database->getTotalChanges()};
+        const Written now = written();
         if (!m_statements->finished || m_statements->finished->first != now)
             m_statements->finished = {now, m_database->execAndGet(countFinished).getInt64()};
         return m_statements->finished->second;

@@ -62,11 +62,12 @@ public:
     [[nodiscard]] std::optional<records::Colony> colony(const records::RecordId& id);
     [[nodiscard]] std::optional<records::Sample> sample(const records::RecordId& id);
     [[nodiscard]] std::vector<records::Sample> samplesOf(const records::RecordId& colonyId); // newest first
-    /// The newest finished sample of bees of each colony that stands in the yard now, in no particular order:
-    /// boards and brood are no loads. One that lies ahead (records::liesAhead) is passed over until its day
-    /// has come: its colony would not be due for as long.
+    /// The newest finished sample of bees of each colony that stands in the yard now, in no particular order.
+    /// One that lies ahead (records::liesAhead) is passed over: its colony would not be due for as long.
     [[nodiscard]] std::vector<records::Sample> latestFinished(const records::RecordId& yardId);
     [[nodiscard]] std::vector<records::Sample> drafts(); // newest first
+    using Written = std::pair<std::int64_t, int>;        // by other programs, and here
+    [[nodiscard]] Written written();                     // another one after anything was written
     [[nodiscard]] int sampleCount();                     // finished and abandoned ones
     [[nodiscard]] std::int64_t finishedWashes(); // as BackupContents::washes; quick if none was written
     /// Calls once for each finished or abandoned sample, oldest first, without holding them all.
@@ -85,9 +86,8 @@ public:
     [[nodiscard]] std::vector<records::GivenTreatment> allTreatments(); // newest first
     /// All of a yard that decides what is due and what fits; nothing where there is no such yard.
     [[nodiscard]] std::optional<records::YardRecords> yardRecords(const records::RecordId& yardId);
-    [[nodiscard]] std::vector<records::Sample>
-    samplesOfYard(const records::RecordId& yardId,
-                  std::int64_t sinceUtcMs); // of bees, finished, oldest first
+    [[nodiscard]] std::vector<records::Sample> // of bees, finished, oldest first
+    samplesOfYard(const records::RecordId& yardId, std::int64_t sinceUtcMs);
     [[nodiscard]] std::vector<records::Date> washDays(std::int64_t sinceUtcMs); // of such, in all yards
 
     void save(const records::ScoopCount& count);

@@ -97,7 +97,7 @@ bool CheckController::show(const QString& treatmentId) {
                              yard ? QString::fromStdString(yard->name) : QString());
         m_colonies = washesFor(m_entry, m_services.store);
         m_check =
-            season::checkTreatment(m_entry.treatment, m_colonies, m_services.today(), m_services.handbook);
+            season::checkTreatment(m_entry.treatment, m_colonies, m_services.today(), m_services.handbook());
         readColonies();
         readPicture(yard);
     });
@@ -119,7 +119,7 @@ void CheckController::readPicture(const std::optional<records::Yard>& yard) {
     pictures::Slopes& slopes = m_picture.shown;
     slopes = {};
     if (yard) // the line of the day before which it was wanted
-        slopes.treatLine = season::linesOn(*yard, m_entry.treatment.firstDay, m_services.handbook).treat;
+        slopes.treatLine = season::linesOn(*yard, m_entry.treatment.firstDay, m_services.handbook()).treat;
     const auto endOf = [](const records::Sample& wash) {
         return pictures::SlopeEnd{wash.answer->loadQ05, wash.answer->loadQ50, wash.answer->loadQ95,
                                   wash.answer->mites == 0};
@@ -171,7 +171,7 @@ void CheckController::listFacts() {
                                    percent(*m_check.efficacyQ95)));
         add(tr("Chance that it reached the mark"), words::chance(m_check.chanceOverMark));
     }
-    add(tr("The mark"), percent(m_check.mark), sourceLine(m_services.handbook, m_check.markEntry));
+    add(tr("The mark"), percent(m_check.mark), sourceLine(m_services.handbook(), m_check.markEntry));
     add(tr("Treated colonies washed before and after"), QLocale().toString(m_check.colonies));
     add(tr("Untreated ones to compare with"), QLocale().toString(m_check.controls));
     m_facts.setEntries(entries);

@@ -108,8 +108,8 @@ void ChoiceController::listReasons() {
         ChoiceListModel::Entry entry;
         entry.title = m_services.say(reason.phrase);
         entry.standing = VerdictMark::from(reason.verdict);
-        entry.detail = sourceLine(m_services.handbook, reason.entry);
-        if (const handbook::Entry* found = m_services.handbook.find(reason.entry))
+        entry.detail = sourceLine(m_services.handbook(), reason.entry);
+        if (const handbook::Entry* found = m_services.handbook().find(reason.entry))
             entry.key = QString::fromStdString(found->topic);
         if (entry.detail.isEmpty())
             entry.detail = tr("a choice of this app"); // all that is said of its own
@@ -168,8 +168,8 @@ void ChoiceController::foretell() {
     if (!asked)
         return;
     try {
-        const season::Outlook nothing = season::outlookOfNothing(*asked, m_services.handbook);
-        const auto with = season::outlookWith(m_choice, *asked, m_services.handbook);
+        const season::Outlook nothing = season::outlookOfNothing(*asked, m_services.handbook());
+        const auto with = season::outlookWith(m_choice, *asked, m_services.handbook());
         m_nothingLine = m_services.say(season::sentenceOf(nothing));
         m_withLine = m_services.say(with ? season::sentenceOf(*with) : season::whyNoOutlook(m_choice));
         for (const season::Phrase& note : nothing.notes)
@@ -184,7 +184,7 @@ void ChoiceController::foretell() {
         chart.nothing = bandOf(nothing);
         if (with)
             chart.with = bandOf(*with);
-        chart.line = season::linesOn(m_scope.kept.yard, m_scope.from, m_services.handbook).treat;
+        chart.line = season::linesOn(m_scope.kept.yard, m_scope.from, m_services.handbook()).treat;
         chart.today = dayIn(nothing, asked->from);
         chart.turnDay = nothing.atTurnDate ? dayIn(nothing, nothing.atTurnDate->day) : -1;
         chart.autumnDay = nothing.atMidAutumn ? dayIn(nothing, nothing.atMidAutumn->day) : -1;

@@ -77,49 +77,42 @@ QString ColonyController::methodsLineOf(std::span<const records::Sample> samples
 void ColonyController::read() {
     const auto yard = m_services.store.yard(m_colony.yardId);
     m_yardName = yard ? QString::fromStdString(yard->name) : QString();
-    m_dueLine.clear();
-    for (const ColonyListModel::Entry& entry :
-         yard ? colonyEntries(m_services, *yard) : QList<ColonyListModel::Entry>())
-        if (entry.colonyId == colonyId())
-            m_dueLine = entry.dueLine;
-    const records::ColonyState state =
-        records::stateOn(m_colony, m_services.store.eventsOf(m_colony.id), m_services.today());
+    ColonyRecords kept = readColony(m_services.store, m_colony);
+    const auto entry = yard ? colonyEntry(m_services, *yard, kept) : std::nullopt;
+    m_dueLine = entry ? entry->dueLine : QString();
+    const records::ColonyState state = records::stateOn(m_colony, kept.events, m_services.today());
     m_alive = state.alive();
     m_stateLine = story::stateLine(m_services, state);
-    m_story.setEntries(storyEntries(m_services, m_colony));
-    std::vector<records::Sample> samples = m_services.store.samplesOf(m_colony.id);
-    m_methodsLine = methodsLineOf(samples);
-    std::erase_if(samples, [now = m_services.now().utcMs](const records::Sample& sample) {
+    m_story.setEntries(storyEntries(m_services, kept));
+    m_methodsLine = methodsLineOf(kept.samples);
+    std::erase_if(kept.samples, [now = m_services.now().utcMs](const records::Sample& sample) {
         return records::liesAhead(sample, now);
     });
-    pictures::LoadChart chart = chartOf(samples);
+    pictures::LoadChart chart = chartOf(kept);
     m_growthLine.clear();
     m_growth.reset();
     if (yard && m_alive)
-        foretell(*yard, state, samples, chart);
-    m_loads.show(chart, m_colony.id, samples);
+        foretell(*yard, state, kept, chart);
+    m_loads.show(chart, m_colony.id, kept.samples);
 }
 
 /// What was so; the outlook comes with foretell().
-pictures::LoadChart ColonyController::chartOf(std::span<const records::Sample> samples) const {
-    const std::vector<records::GivenTreatment> treatments = m_services.store.treatmentsOf(m_colony.id);
-    const std::vector<records::ColonyEvent> events = m_services.store.eventsOf(m_colony.id);
-    pictures::LoadChart chart =
-        pictures::loadChartOf({m_colony.id, samples, treatments, events}, [&](const std::string& id) {
-            return story::capitalised(story::substanceName(m_services, id));
-        });
+pictures::LoadChart ColonyController::chartOf(const ColonyRecords& kept) const {
+    pictures::LoadChart chart = pictures::loadChartOf(
+        {m_colony.id, kept.samples, kept.treatments, kept.events},
+        [&](const std::string& id) { return story::capitalised(story::substanceName(m_services, id)); });
     if (m_alive)
         chart.today = m_services.today();
     return chart;
 }
 
 void ColonyController::foretell(const records::Yard& yard, const records::ColonyState& state,
-                                std::span<const records::Sample> washes, pictures::LoadChart& chart) {
+                                const ColonyRecords& kept, pictures::LoadChart& chart) {
     const records::Date today = m_services.today();
-    const records::Lines lines = season::linesOn(yard, today, m_services.handbook);
+    const records::Lines lines = season::linesOn(yard, today, m_services.handbook());
     chart.lines.push_back({today, lines.treat, lines.own});
     std::optional<records::Date> since = state.seriesBroken;
-    for (const records::GivenTreatment& given : m_services.store.treatmentsOf(m_colony.id)) {
+    for (const records::GivenTreatment& given : kept.treatments) {
         if (given.treatment.firstDay > today)
             continue;
         if (records::isRunningOn(given.treatment, today))
@@ -127,7 +120,8 @@ void ColonyController::foretell(const records::Yard& yard, const records::Colony
         since = std::max(since.value_or(records::endOf(given.treatment)), records::endOf(given.treatment));
     }
     const double line = std::min(lines.treat, lines.own.value_or(lines.treat));
-    m_growth = season::growthOutlook(washes, since, line, season::growthModelOf(washes), fanStepDays);
+    m_growth =
+        season::growthOutlook(kept.samples, since, line, season::growthModelOf(kept.samples), fanStepDays);
     if (!m_growth || records::daysBetween(m_growth->lastWash, today) > season::growthOutlookDays)
         return;
     m_growthLine = m_services.say(season::phraseOf(*m_growth, line, today));

@@ -5,6 +5,7 @@
 #include "records/colony_state.h"
 #include "season/growth_outlook.h"
 #include "touch/choice_list_model.h"
+#include "touch/colony_records.h"
 #include "touch/load_chart_controller.h"
 #include "touch/services.h"
 
@@ -86,10 +87,10 @@ signals:
 private:
     void openWash(const QString& sampleId);
     static QString methodsLineOf(std::span<const records::Sample> samples);
-    pictures::LoadChart chartOf(std::span<const records::Sample> samples) const;
+    pictures::LoadChart chartOf(const ColonyRecords& kept) const;
     void read();
-    void foretell(const records::Yard& yard, const records::ColonyState& state,
-                  std::span<const records::Sample> washes, pictures::LoadChart& chart);
+    void foretell(const records::Yard& yard, const records::ColonyState& state, const ColonyRecords& kept,
+                  pictures::LoadChart& chart);
 
     Services& m_services;
     records::Colony m_colony;

@@ -43,8 +43,8 @@ void CompareController::refresh() {
             return order != 0 ? order < 0 : a.id < b.id;
         });
         const records::Date today = m_services.today();
-        m_picture.shown =
-            pictures::yardComparisonOf(*kept, season::linesOn(kept->yard, today, m_services.handbook), today);
+        m_picture.shown = pictures::yardComparisonOf(
+            *kept, season::linesOn(kept->yard, today, m_services.handbook()), today);
         m_yardName = QString::fromStdString(kept->yard.name);
         m_demo = kept->yard.demo;
     }

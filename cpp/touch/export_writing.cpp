@@ -27,7 +27,7 @@ QString ExportController::writeReport(const exchange::ByteSink& sink) {
         request.seasons[yard.id] = {first, season::turnDateFrom(yard, first)};
     }
     const int pages =
-        exchange::writeReportPdf(exchange::buildReport(records, request, m_services.handbook),
+        exchange::writeReportPdf(exchange::buildReport(records, request, m_services.handbook()),
                                  m_letter ? exchange::Paper::Letter : exchange::Paper::A4, sink);
     return tr("Report of %n page(s)", nullptr, pages);
 }
@@ -54,7 +54,7 @@ QString ExportController::writeInto(const exchange::ByteSink& sink) {
         return tr("%n touch(es) of counting", nullptr, exchange::exportCounts(store, options, sink));
     case Treatments:
         return tr("%n row(s), one a treatment and colony", nullptr,
-                  exchange::exportTreatments(store, m_services.handbook, options, sink));
+                  exchange::exportTreatments(store, m_services.handbook(), options, sink));
     case Map:
         return tr("%n place(s)", nullptr, exchange::exportMap(store, options, sink));
     case Calendar:

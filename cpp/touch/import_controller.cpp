@@ -244,7 +244,7 @@ void ImportController::pickOrder(const QString& key) {
 exchange::OnThisPhone ImportController::here() {
     return exchange::onThisPhone(m_services.store,
                                  [this](const records::Yard& yard, const records::Date& day) {
-                                     return season::linesOn(yard, day, m_services.handbook);
+                                     return season::linesOn(yard, day, m_services.handbook());
                                  });
 }
 

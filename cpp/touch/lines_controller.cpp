@@ -57,7 +57,7 @@ QString wordsOf(const store::PastValue& past) {
 QString lineSource(const Services& services, const records::Lines& lines) {
     if (lines.treatSource == "own")
         return LinesController::tr("Set by you.");
-    const handbook::Entry* entry = services.handbook.find(lines.treatSource);
+    const handbook::Entry* entry = services.handbook().find(lines.treatSource);
     return entry ? LinesController::tr("%1: %2", "a value's title and source")
                        .arg(QString::fromStdString(entry->title), QString::fromStdString(entry->source))
                  : LinesController::tr("From another version: %1")
@@ -69,12 +69,12 @@ LinesController::LinesController(Services& services, QObject* parent)
     , m_services(services) {}
 
 QString LinesController::todayLine() const {
-    const records::Lines lines = season::linesOn(m_yard, m_services.today(), m_services.handbook);
+    const records::Lines lines = season::linesOn(m_yard, m_services.today(), m_services.handbook());
     return tr("Today %1").arg(perHundred(lines.treat));
 }
 
 QString LinesController::todaySource() const {
-    return lineSource(m_services, season::linesOn(m_yard, m_services.today(), m_services.handbook));
+    return lineSource(m_services, season::linesOn(m_yard, m_services.today(), m_services.handbook()));
 }
 
 QString LinesController::ownLine() const {
@@ -105,8 +105,8 @@ QList<ChoiceListModel::Entry> LinesController::regionEntries() const {
     none.chosen = m_yard.lineRegion.empty();
     QList<ChoiceListModel::Entry> entries{none};
     bool known = none.chosen;
-    for (const std::string& region : season::lineRegions(m_services.handbook)) {
-        const auto lines = season::linesOfRegion(region, m_services.handbook);
+    for (const std::string& region : season::lineRegions(m_services.handbook())) {
+        const auto lines = season::linesOfRegion(region, m_services.handbook());
         if (lines.empty())
             continue;
         ChoiceListModel::Entry entry;
@@ -115,7 +115,7 @@ QList<ChoiceListModel::Entry> LinesController::regionEntries() const {
         entry.detail = throughTheYear(lines);
         QStringList sources;
         for (const season::SeasonLine& line : lines)
-            if (const handbook::Entry* value = m_services.handbook.find(line.entry))
+            if (const handbook::Entry* value = m_services.handbook().find(line.entry))
                 sources.append(QString::fromStdString(value->source));
         sources.removeDuplicates();
         entry.note = sources.join(QStringLiteral("; "));

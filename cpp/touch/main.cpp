@@ -112,6 +112,7 @@ public:
         QTimer::singleShot(0, &m_program->look(), [this] {
             m_platform.tones->prepare();
             m_platform.voice->prepare();
+            (void)m_program->services().handbook(); // so that no page waits for it
         });
     }
 

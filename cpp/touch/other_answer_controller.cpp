@@ -187,7 +187,7 @@ void OtherAnswerController::listFacts() {
             add(tr("Of the board"), tr("%1 of %2 cells", "counted, all")
                                         .arg(m_sample.board.cellsCounted)
                                         .arg(m_sample.board.cells));
-        for (const handbook::Entry* line : season::boardLines(m_month, m_services.handbook))
+        for (const handbook::Entry* line : season::boardLines(m_month, m_services.handbook()))
             add(QString::fromStdString(line->title),
                 line->value
                     ? tr("%1 mites a day").arg(words::line(*line->value))
@@ -195,7 +195,7 @@ void OtherAnswerController::listFacts() {
                           .arg(words::line(line->low.value_or(0)), words::line(line->high.value_or(0))),
                 QString::fromStdString(line->source));
         if (m_answer.loadQ50) {
-            const mites::FallFactor factor = season::fallFactor(m_month, m_services.handbook);
+            const mites::FallFactor factor = season::fallFactor(m_month, m_services.handbook());
             add(tr("Factor of the season"),
                 tr("%1 mites in the colony for one a day (%2 to %3)")
                     .arg(words::line(factor.usual), words::line(factor.low), words::line(factor.high)),
@@ -204,7 +204,7 @@ void OtherAnswerController::listFacts() {
     } else {
         add(tr("Counted"),
             tr("%1 with mites of %2 opened").arg(m_answer.count).arg(m_sample.openedCells.value_or(0)));
-        if (const handbook::Entry* line = m_services.handbook.find(m_answer.lineSource))
+        if (const handbook::Entry* line = m_services.handbook().find(m_answer.lineSource))
             add(QString::fromStdString(line->title), otherFigure(m_sample, line->value.value_or(0)),
                 QString::fromStdString(line->source));
     }

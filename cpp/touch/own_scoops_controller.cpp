@@ -33,9 +33,17 @@ double medianOf(const records::Scoop& scoop) { // as the pages name a scoop else
 
 OwnScoopsController::OwnScoopsController(Services& services, QObject* parent)
     : QObject(parent)
-    , m_services(services) {
+    , m_services(services) {}
+
+ChoiceListModel* OwnScoopsController::bookFigures() {
+    if (m_bookFigures.count() == 0) // the handbook is not read before a page shows it
+        listBookFigures();
+    return &m_bookFigures;
+}
+
+void OwnScoopsController::listBookFigures() {
     QList<ChoiceListModel::Entry> figures;
-    for (const handbook::Entry* entry : services.handbook.topic("scoop")) {
+    for (const handbook::Entry* entry : m_services.handbook().topic("scoop")) {
         if (!entry->figure() || entry->unit != "bees" || !entry->id.starts_with("half-cup-"))
             continue;
         ChoiceListModel::Entry row;
@@ -102,7 +110,7 @@ void OwnScoopsController::listStates() {
 QString OwnScoopsController::massLine() const {
     if (!m_drained)
         return tr("Drained bees weigh nearly twice what live ones do: say first which they are.");
-    const handbook::Entry& entry = m_services.handbook.at(*m_drained ? "drained-bee-mg" : "live-bee-mg");
+    const handbook::Entry& entry = m_services.handbook().at(*m_drained ? "drained-bee-mg" : "live-bee-mg");
     return tr("%1 g are 100 bees. %2", "grams, source")
         .arg(QLocale().toString(*entry.figure() / 10, 'f', 1), QString::fromStdString(entry.source));
 }
@@ -127,7 +135,7 @@ bool OwnScoopsController::keep(const QString& typed) {
         auto others = m_services.store.scoopCounts();
         std::erase_if(others, [this](const auto& each) { return each.sampleId == m_sample.id; });
         odd = records::isOdd(bees, others, m_sample.scoop.volumeMl, m_sample.scoop.packing,
-                             bookDensity(m_services.handbook));
+                             bookDensity(m_services.handbook()));
     });
     if (!odd)
         return keepCount(bees, false);
@@ -236,7 +244,7 @@ void OwnScoopsController::refresh() {
     m_services.kept([&] { counts = m_services.store.scoopCounts(); });
     list(counts);
     const records::Scoop usual = m_services.settings.usualScoop();
-    const records::BookDensity book = bookDensity(m_services.handbook);
+    const records::BookDensity book = bookDensity(m_services.handbook());
     const QString measure = words::measure(usual.volumeMl);
     const auto own = records::ownScoops(counts, usual.volumeMl, usual.packing, book);
     const mites::BeesInScoop bees =

@@ -49,7 +49,7 @@ public:
     QString summary() const { return m_summary; }
     QString rangeLine() const { return m_rangeLine; }
     ChoiceListModel* counts() { return &m_counts; }
-    ChoiceListModel* bookFigures() { return &m_bookFigures; }
+    ChoiceListModel* bookFigures();
 
     /// The bees of a finished wash are to be counted. False where there is no such wash.
     bool show(const QString& sampleId);
@@ -70,6 +70,7 @@ signals:
     void kept(const QString& sampleId);
 
 private:
+    void listBookFigures();
     bool keepCount(double bees, bool odd);
     bool keepMass(const QString& typed);
     bool revise(const records::Scoop& scoop, const records::ScoopCount* count);

@@ -2,16 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "touch/program.h"
 
-#include "handbook/built_in.h"
 #include "place/position_source.h"
 #include "place/source_setting.h"
 #include "touch/asking_source.h"
 #include "touch/languages.h"
 #include "touch/recovery_controller.h"
 #include "touch/surroundings.h"
-#include "touch/words.h"
 
-#include <QFont>
 #include <QFontDatabase>
 #include <QGuiApplication>
 #include <QPixmapCache>
@@ -48,18 +45,12 @@ QQuickWindow* load(QQmlApplicationEngine& engine, const QString& page, const QVa
 
 /// The first pages and all they are made of: the engine keeps what it has read.
 void readFirstPages(QQmlApplicationEngine& engine) {
-    for (const char* page : {"Main.qml", "here/HerePage.qml"})
+    for (const char* page : {"Main.qml", "here/HerePage.qml", "here/HereYard.qml"})
         const QQmlComponent read(&engine, urlOf(QLatin1String(page)), QQmlComponent::PreferSynchronous);
 }
 
-/// What the program needs besides its pages.
-struct Opened {
-    std::unique_ptr<store::Store> store;
-    handbook::Handbook handbook;
-};
-
-Opened openRecords(const std::string& path, const store::StoreHost& host) {
-    Opened opened{std::make_unique<store::Store>(path, host), handbook::builtIn()};
+std::unique_ptr<store::Store> openRecords(const std::string& path, const store::StoreHost& host) {
+    auto opened = std::make_unique<store::Store>(path, host);
 #if defined(Q_OS_LINUX) && !defined(Q_OS_ANDROID) // elsewhere not tried beside the main thread
     QFontDatabase::families();                    // the system's fonts are listed once, at the first question
 #endif
@@ -67,7 +58,7 @@ Opened openRecords(const std::string& path, const store::StoreHost& host) {
 }
 
 /// Beside the caller where there are threads (not in every browser); else when it is asked for.
-std::future<Opened> openBeside(const std::string& path, const store::StoreHost& host) {
+std::future<std::unique_ptr<store::Store>> openBeside(const std::string& path, const store::StoreHost& host) {
     constexpr auto how = QT_CONFIG(thread) ? std::launch::async : std::launch::deferred;
     return std::async(how, openRecords, path, host);
 }
@@ -90,12 +81,9 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
                                                         [&platform] { return platform.random->next(); }});
     m_engine = makeEngine();
     readFirstPages(*m_engine);
-    Opened opened = opening.get();
-    m_store = std::move(opened.store);
-    m_handbook = std::move(opened.handbook);
+    m_store = opening.get();
     m_settings = std::make_unique<Settings>(*m_store);
     useLanguage(options.language.value_or(m_settings->language()));
-    m_handbook.sayIn([](const std::string& text) { return words::fromHandbook(text).toStdString(); });
     auto makeSource = options.makeSource;
     if (!makeSource)
         makeSource = [](const QString& setting) -> std::unique_ptr<place::PositionSource> {
@@ -164,9 +152,8 @@ void Program::end() {
 }
 
 bool Program::show() {
-    QFont font = QGuiApplication::font();
-    font.setFamily(m_look->fontFamily());
-    QGuiApplication::setFont(font);
+    // Every text loads the application's font before its own: so one that is shown anyway.
+    QGuiApplication::setFont(m_look->fontOf(m_look->smallSize(), QFont::Normal));
 
     QObject::connect(m_engine.get(), &QQmlEngine::warnings, m_look.get(),
                      [this](const QList<QQmlError>& errors) {

@@ -4,7 +4,6 @@
 
 #include "device/platform.h"
 #include "device/surroundings.h"
-#include "handbook/handbook.h"
 #include "touch/app.h"
 #include "touch/look.h"
 
@@ -68,7 +67,7 @@ private:
 
     device::Platform& m_platform;
     ProgramOptions m_options;
-    handbook::Handbook m_handbook;
+    KeepersHandbook m_handbook;
     std::unique_ptr<store::Store> m_store;
     std::unique_ptr<Settings> m_settings;
     std::unique_ptr<PositionStamper> m_position;

@@ -74,11 +74,11 @@ void RoundController::plan() {
     const auto kept = m_services.store.latestFinished(m_yard.id);
     const records::Scoop usual = m_services.settings.usualScoop();
     const double bees =
-        mites::scoopFromVolume(usual.volumeMl, bookDensity(m_services.handbook).of(usual.packing)).mean;
+        mites::scoopFromVolume(usual.volumeMl, bookDensity(m_services.handbook()).of(usual.packing)).mean;
     const auto living = static_cast<std::int64_t>(m_living.size());
     m_byLoad = season::plannedByLoad(kept, bees / 100, living);
     if (m_count == 0) {
-        const handbook::Entry& entry = m_services.handbook.at("colonies-per-yard");
+        const handbook::Entry& entry = m_services.handbook().at("colonies-per-yard");
         m_count = static_cast<int>(season::plannedByHandbook(*entry.figure(), living));
         m_round.colonyIds.clear();
     }

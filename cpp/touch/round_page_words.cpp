@@ -82,7 +82,7 @@ void RoundController::listPlan() {
             entry.chosen = m_count == count;
             numbers.append(entry);
         };
-        const handbook::Entry& entry = m_services.handbook.at("colonies-per-yard");
+        const handbook::Entry& entry = m_services.handbook().at("colonies-per-yard");
         const std::int64_t usual = season::plannedByHandbook(*entry.figure(), all);
         number(usual, QString::fromStdString(entry.source));
         if (m_byLoad && m_byLoad->washes != usual) {

@@ -40,7 +40,7 @@ ReadRound readKept(Services& services, const records::Round& round) {
             samples.push_back(std::move(sample));
     ReadRound read;
     if (const auto yard = services.store.yard(round.yardId)) {
-        const records::Lines lines = season::linesOn(*yard, day, services.handbook);
+        const records::Lines lines = season::linesOn(*yard, day, services.handbook());
         read.line = std::min(lines.treat, lines.own.value_or(lines.treat));
     }
     read.reading = season::readRound(round, coloniesFor(services, round.yardId, round.colonyIds), samples,

@@ -86,7 +86,7 @@ void ScoopController::useUsual() {
 }
 
 void ScoopController::estimate() {
-    const records::BookDensity book = bookDensity(m_services.handbook);
+    const records::BookDensity book = bookDensity(m_services.handbook());
     std::optional<mites::BeesInScoop> own;
     m_services.kept([&] {
         const auto counts = m_services.store.scoopCounts();

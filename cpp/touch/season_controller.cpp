@@ -23,6 +23,9 @@ using season::SeasonDate;
 // Before everything else the keys of entries say what they open.
 const QLatin1String yardKey("yard/"), treatmentKey("treatment/"), checkKey("check/");
 
+constexpr std::int64_t dayMs = 86'400'000;
+constexpr std::int64_t keptForMs = 600'000; // what was read is not read again for so long [convention]
+
 QString keyOf(const SeasonDate& date, const records::YardRecords& yard) {
     if (date.kind == DateKind::CheckWash)
         return checkKey + QString::fromStdString(date.treatmentId);
@@ -60,19 +63,36 @@ PictureLegend SeasonController::legend() const {
 void SeasonController::refresh() {
     m_result.clear();
     m_failed = false;
-    m_yards.clear();
     m_dates.clear();
     m_picture = {};
     m_services.kept([&] {
-        for (const records::Yard& yard : m_services.store.yards())
-            if (auto kept = m_services.store.yardRecords(yard.id))
-                m_yards.push_back(std::move(*kept));
+        readYards();
         m_dates = season::seasonDates(m_yards, m_services.now(), daysAhead);
         readPicture();
     });
     m_demo = std::ranges::any_of(m_yards, [](const auto& kept) { return kept.yard.demo; });
     listDates();
     emit changed();
+}
+
+/// All yards are much to read, and stay as they are while nothing is written. Throws store::StoreError.
+void SeasonController::readYards() {
+    const store::Store::Written written = m_services.store.written();
+    const std::int64_t nowMs = m_services.now().utcMs;
+    // Not for ever: a wash that lay ahead is one of them when its day has come.
+    if (m_read && m_read->written == written && nowMs >= m_read->atMs && nowMs - m_read->atMs < keptForMs)
+        return;
+    m_read.reset();
+    m_yards.clear();
+    for (const records::Yard& yard : m_services.store.yards())
+        if (auto kept = m_services.store.yardRecords(yard.id))
+            m_yards.push_back(std::move(*kept));
+    const records::Date today = m_services.today();
+    m_first = season::beeYearBegin(today, m_yards.empty() ? season::BeeYearStart::January
+                                                          : season::beeYearStart(m_yards.front().yard));
+    // A day sooner: the first day begins earlier where clocks are ahead of UTC.
+    m_washDays = m_services.store.washDays((records::daysSinceEpoch(m_first) - 1) * dayMs);
+    m_read = {written, nowMs};
 }
 
 void SeasonController::listDates() {
@@ -118,19 +138,13 @@ void SeasonController::listDates() {
     m_list.setEntries(entries);
 }
 
-/// Throws store::StoreError, as what it is called among.
 void SeasonController::readPicture() {
     const records::Date today = m_services.today();
-    const records::Date first = season::beeYearBegin(
-        today, m_yards.empty() ? season::BeeYearStart::January : season::beeYearStart(m_yards.front().yard));
-    constexpr std::int64_t dayMs = 86'400'000;
-    // A day sooner: the first day begins earlier where clocks are ahead of UTC.
-    const std::int64_t sinceMs = (records::daysSinceEpoch(first) - 1) * dayMs;
     pictures::SeasonStrip& strip = m_picture.shown;
-    strip = pictures::seasonStripOf(m_yards, m_services.store.washDays(sinceMs), first, today);
+    strip = pictures::seasonStripOf(m_yards, m_washDays, m_first, today);
     strip.today = today;
     for (const records::YardRecords& kept : m_yards)
-        if (const auto turn = season::turnDateFrom(kept.yard, first)) // also one that has passed
+        if (const auto turn = season::turnDateFrom(kept.yard, m_first)) // also one that has passed
             strip.turnDates.push_back(*turn);
     for (const SeasonDate& date : m_dates)
         if (date.kind == DateKind::WashDue || date.kind == DateKind::CheckWash)

@@ -11,6 +11,9 @@
 #include <QObject>
 #include <QQmlEngine>
 
+#include <optional>
+#include <vector>
+
 namespace halfcup::touch {
 
 /// The season: what runs, and the dates ahead in all yards, late ones first, then month by month.
@@ -54,11 +57,20 @@ signals:
     void checkWanted(const QString& treatmentId);
 
 private:
+    struct Read {
+        store::Store::Written written;
+        std::int64_t atMs = 0;
+    };
+
+    void readYards();
     void listDates();
     void readPicture();
 
     Services& m_services;
     std::vector<records::YardRecords> m_yards;
+    std::vector<records::Date> m_washDays;
+    records::Date m_first;      // of the bee year
+    std::optional<Read> m_read; // what the three before show; nothing where they could not be read
     std::vector<season::SeasonDate> m_dates;
     StripPicture m_picture;
     ChoiceListModel m_list;

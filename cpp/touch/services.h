@@ -3,10 +3,10 @@
 #pragma once
 
 #include "device/platform.h"
-#include "handbook/handbook.h"
 #include "records/moment.h"
 #include "season/phrase.h"
 #include "store/store.h"
+#include "touch/keepers_handbook.h"
 #include "touch/messages.h"
 #include "touch/position_stamper.h"
 #include "touch/settings.h"
@@ -22,8 +22,9 @@ struct Services {
     PositionStamper& position;
     Settings& settings;
     Messages& messages;
-    const handbook::Handbook& handbook;
+    const KeepersHandbook& keepersHandbook;
 
+    [[nodiscard]] const handbook::Handbook& handbook() const { return keepersHandbook.read(); }
     [[nodiscard]] records::Moment now() const;
     [[nodiscard]] records::Date today() const; // the keeper's local date
     /// "6 m" or "20 ft", as the keeper wants lengths.

@@ -120,7 +120,7 @@ void SituationController::show(const TreatScope& scope) {
 }
 
 void SituationController::readState() {
-    const season::Situation situation = situationIn(m_scope, m_services.handbook);
+    const season::Situation situation = situationIn(m_scope, m_services.handbook());
     m_supersOn = situation.supersOn;
     m_brood = situation.brood;
     m_floor = situation.floor;
@@ -229,7 +229,7 @@ void SituationController::pickFloor(const QString& key) {
 std::vector<ColonyEvent> SituationController::newEvents(const std::optional<double>& frames) const {
     std::vector<ColonyEvent> events;
     const records::Date day = std::min(m_scope.from, m_services.today());
-    const season::Situation before = situationIn(m_scope, m_services.handbook);
+    const season::Situation before = situationIn(m_scope, m_services.handbook());
     for (const records::Colony& colony : m_scope.colonies) {
         const records::ColonyState state = records::stateOn(colony, m_scope.kept.events, m_scope.from);
         const auto add = [&](EventKind kind) -> ColonyEvent& {
@@ -282,7 +282,7 @@ bool SituationController::keep() {
     TreatScope asked = m_scope;
     asked.highsC = std::get<std::vector<double>>(highs);
     asked.lowsC = std::get<std::vector<double>>(lows);
-    if (const auto problems = season::problemsOf(situationIn(asked, m_services.handbook));
+    if (const auto problems = season::problemsOf(situationIn(asked, m_services.handbook()));
         !problems.empty()) {
         QStringList sentences;
         for (const season::Phrase& each : problems)

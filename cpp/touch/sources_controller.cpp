@@ -52,7 +52,7 @@ SourcesController::SourcesController(Services& services, QObject* parent)
     , m_services(services) {}
 
 void SourcesController::show(const QString& topic) {
-    m_topic = QString::fromStdString(m_services.handbook.topicTitle(topic.toStdString()));
+    m_topic = QString::fromStdString(m_services.handbook().topicTitle(topic.toStdString()));
     m_pageText = pageForScreen(topic);
     if (!m_pageText.isEmpty())
         m_topic = pageTitle(topic);
@@ -64,16 +64,16 @@ void SourcesController::show(const QString& topic) {
         entry.chosen = page == topic;
         topics.append(entry);
     }
-    for (const std::string& each : m_services.handbook.topics()) {
+    for (const std::string& each : m_services.handbook().topics()) {
         ChoiceListModel::Entry entry;
         entry.key = QString::fromStdString(each);
-        entry.title = QString::fromStdString(m_services.handbook.topicTitle(each));
+        entry.title = QString::fromStdString(m_services.handbook().topicTitle(each));
         entry.chosen = entry.key == topic;
         topics.append(entry);
     }
     m_topics.setEntries(topics);
     QList<ChoiceListModel::Entry> values;
-    for (const handbook::Entry* each : m_services.handbook.topic(topic.toStdString())) {
+    for (const handbook::Entry* each : m_services.handbook().topic(topic.toStdString())) {
         ChoiceListModel::Entry entry;
         entry.key = QString::fromStdString(each->id);
         entry.title =

@@ -163,10 +163,10 @@ QString stateLine(const Services& services, const records::ColonyState& state) {
 }
 
 QString substanceName(const Services& services, const std::string& id) {
-    for (const handbook::Substance& each : handbook::substances(services.handbook))
+    for (const handbook::Substance& each : handbook::substances(services.handbook()))
         if (each.id == id)
             return QString::fromStdString(each.name);
-    for (const handbook::Measure& each : handbook::measures(services.handbook))
+    for (const handbook::Measure& each : handbook::measures(services.handbook()))
         if (each.id == id)
             return QString::fromStdString(each.name);
     return QString::fromStdString(id);

@@ -104,13 +104,13 @@ Told treatment(const Services& services, const records::Treatment& treatment) {
 
 } // namespace
 
-QList<ChoiceListModel::Entry> storyEntries(Services& services, const records::Colony& colony) {
+QList<ChoiceListModel::Entry> storyEntries(Services& services, const ColonyRecords& kept) {
     std::vector<Told> all;
-    for (const records::Sample& sample : services.store.samplesOf(colony.id))
+    for (const records::Sample& sample : kept.samples)
         all.push_back(wash(services, sample));
-    for (const records::ColonyEvent& each : services.store.eventsOf(colony.id))
-        all.push_back(event(services, each, colony));
-    for (const records::GivenTreatment& given : services.store.treatmentsOf(colony.id))
+    for (const records::ColonyEvent& each : kept.events)
+        all.push_back(event(services, each, kept.colony));
+    for (const records::GivenTreatment& given : kept.treatments)
         all.push_back(treatment(services, given.treatment));
     std::ranges::stable_sort(
         all, [](const Told& a, const Told& b) { return std::tie(a.day, a.atMs) > std::tie(b.day, b.atMs); });

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "touch/choice_list_model.h"
+#include "touch/colony_records.h"
 #include "touch/services.h"
 
 #include <QList>
@@ -10,7 +11,8 @@
 namespace halfcup::touch {
 
 /// All that is kept of a colony as one list, newest first; within a day what was recorded last stands first.
-/// Keys: "wash-<id>", "event-<id>", "treatment-<id>". Reads the store; throws store::StoreError.
-[[nodiscard]] QList<ChoiceListModel::Entry> storyEntries(Services& services, const records::Colony& colony);
+/// Keys: "wash-<id>", "event-<id>", "treatment-<id>". Other colonies and yards are named from the store;
+/// throws store::StoreError.
+[[nodiscard]] QList<ChoiceListModel::Entry> storyEntries(Services& services, const ColonyRecords& kept);
 
 } // namespace halfcup::touch

@@ -76,13 +76,13 @@ void TreatController::list() {
     if (!m_scope) {
         m_problem = tr("There is no colony here to treat.");
     } else {
-        const season::Situation situation = situationIn(*m_scope, m_services.handbook);
+        const season::Situation situation = situationIn(*m_scope, m_services.handbook());
         m_context = scopeName(*m_scope);
         m_line = situationLine(situation, m_services);
         if (const auto problems = season::problemsOf(situation); !problems.empty())
             m_problem = m_services.say(problems.front());
         else
-            m_found = season::choices(situation, m_services.handbook);
+            m_found = season::choices(situation, m_services.handbook());
     }
     for (const season::Choice& choice : m_found) {
         ChoiceListModel::Entry entry;

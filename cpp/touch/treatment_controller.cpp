@@ -116,7 +116,8 @@ void TreatmentController::beginForm(const TreatScope& scope, const Treatment& tr
         m_chosen.push_back(colony.id);
     readYard(treatment.yardId);
     m_name = name;
-    m_form.fill(treatment, true, m_courseHint, isUnknownSubstance(treatment.substance, m_services.handbook));
+    m_form.fill(treatment, true, m_courseHint,
+                isUnknownSubstance(treatment.substance, m_services.handbook()));
     m_editing = true;
     m_typed = false;
     m_showsMore = false;
@@ -134,7 +135,7 @@ bool TreatmentController::show(const QString& treatmentId) {
     m_entry = *found;
     m_chosen = m_entry.colonyIds;
     readYard(m_entry.treatment.yardId);
-    m_name = substanceName(m_entry.treatment.substance, m_services.handbook);
+    m_name = substanceName(m_entry.treatment.substance, m_services.handbook());
     m_courseHint.clear();
     m_editing = false;
     m_problem.clear();
@@ -172,7 +173,7 @@ QString TreatmentController::coloniesLine() const {
 
 QStringList TreatmentController::cautions() const {
     QStringList sentences;
-    if (const std::string hazard = substanceHazard(m_entry.treatment.substance, m_services.handbook);
+    if (const std::string hazard = substanceHazard(m_entry.treatment.substance, m_services.handbook());
         !hazard.empty())
         sentences.append(QString::fromStdString(hazard));
     sentences.append(
@@ -227,7 +228,7 @@ bool TreatmentController::keep() {
     records::GivenTreatment entry = chosen();
     const TreatmentForm::Result typed = m_form.read(entry.treatment, today);
     entry.treatment = typed.treatment;
-    entry.treatment.substance = substanceId(entry.treatment.substance, m_services.handbook);
+    entry.treatment.substance = substanceId(entry.treatment.substance, m_services.handbook());
     m_problem = typed.problem;
     m_questions.clear();
     if (m_problem.isEmpty())
@@ -248,7 +249,7 @@ bool TreatmentController::keepAllTheSame() {
     if (m_questions.isEmpty() || !typed.problem.isEmpty())
         return false;
     entry.treatment = typed.treatment;
-    entry.treatment.substance = substanceId(entry.treatment.substance, m_services.handbook);
+    entry.treatment.substance = substanceId(entry.treatment.substance, m_services.handbook());
     m_questions.clear();
     return write(entry);
 }
@@ -278,7 +279,7 @@ bool TreatmentController::write(const records::GivenTreatment& entry) {
 
 void TreatmentController::edit() {
     m_form.fill(m_entry.treatment, false, m_courseHint,
-                isUnknownSubstance(m_entry.treatment.substance, m_services.handbook));
+                isUnknownSubstance(m_entry.treatment.substance, m_services.handbook()));
     m_editing = true;
     m_typed = false;
     m_showsMore = true;

@@ -38,12 +38,12 @@ bool overlap(const Treatment& a, const Treatment& b) {
 
 void askOverlaps(QStringList& questions, const GivenTreatment& entry,
                  const std::vector<records::Colony>& colonies, Services& services) {
-    const std::string active = activeOf(entry.treatment.substance, services.handbook);
+    const std::string active = activeOf(entry.treatment.substance, services.handbook());
     for (const records::Colony& colony : colonies)
         for (const GivenTreatment& other : services.store.treatmentsOf(colony.id)) {
             if (other.treatment.id == entry.treatment.id || other.treatment.removed ||
                 !overlap(entry.treatment, other.treatment) ||
-                activeOf(other.treatment.substance, services.handbook) != active)
+                activeOf(other.treatment.substance, services.handbook()) != active)
                 continue;
             questions.append(Questions::tr("Colony %1 has %2 already, from %3 to %4.")
                                  .arg(QString::fromStdString(colony.label),
@@ -68,7 +68,7 @@ bool supersWithin(const records::Colony& colony, const Treatment& treatment, Ser
 
 void askSupers(QStringList& questions, const Treatment& treatment,
                const std::vector<records::Colony>& colonies, Services& services) {
-    const auto all = handbook::substances(services.handbook);
+    const auto all = handbook::substances(services.handbook());
     const auto substance = std::ranges::find(all, treatment.substance, &handbook::Substance::id);
     if (substance == all.end() || substance->supers == handbook::Allowed::Yes)
         return;
@@ -103,7 +103,7 @@ QStringList questionsBefore(const GivenTreatment& entry, Services& services) {
          records::problemsOf(treatment, static_cast<int>(entry.colonyIds.size()), services.today()))
         if (!records::isForbidding(problem))
             questions.append(sentenceOf(problem));
-    const bool isSubstance = !services.handbook.find(treatment.substance, "does"); // else a measure
+    const bool isSubstance = !services.handbook().find(treatment.substance, "does"); // else a measure
     if (const auto yard = services.store.yard(treatment.yardId); yard && isSubstance)
         if (const auto turn = season::turnDateFrom(*yard, treatment.firstDay);
             turn && records::endOf(treatment) > *turn)

@@ -304,17 +304,18 @@ void WashController::judge(const records::Yard& yard, std::optional<std::int64_t
     switch (method().measure) {
     case records::Measure::MitesPer100Bees:
         m_sample.answer = records::answerOf(m_sample, m_count.mites(), second,
-                                            season::linesOn(yard, day, m_services.handbook));
+                                            season::linesOn(yard, day, m_services.handbook()));
         break;
     case records::Measure::MitesADay: {
         const auto colony = m_services.store.colony(m_sample.colonyId).value_or(records::Colony{});
         const auto events = m_services.store.eventsOf(m_sample.colonyId);
-        m_sample.otherAnswer = season::boardAnswer(
-            m_sample, m_count.mites(), season::boardContext(yard, colony, events, day), m_services.handbook);
+        m_sample.otherAnswer =
+            season::boardAnswer(m_sample, m_count.mites(), season::boardContext(yard, colony, events, day),
+                                m_services.handbook());
         break;
     }
     case records::Measure::InfestedCells:
-        m_sample.otherAnswer = season::droneAnswer(m_sample, m_count.mites(), m_services.handbook);
+        m_sample.otherAnswer = season::droneAnswer(m_sample, m_count.mites(), m_services.handbook());
         break;
     }
 }

@@ -22,7 +22,7 @@ QString dayOf(const std::optional<records::MonthDay>& day, int year) {
 QString YardsController::followedLine() const {
     if (m_yard.lineRegion.empty())
         return {};
-    const records::Lines lines = season::linesOn(m_yard, m_services.today(), m_services.handbook);
+    const records::Lines lines = season::linesOn(m_yard, m_services.today(), m_services.handbook());
     return tr("By season: %1. Today the line is %2 per 100.", "region, line")
         .arg(QString::fromStdString(m_yard.lineRegion), words::line(lines.treat));
 }

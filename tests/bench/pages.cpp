@@ -48,6 +48,8 @@ int main(int argc, char** argv) {
         measure(program, "here", [&] { app.navigator()->home(); });
         measure(program, "colony", [&] { app.here()->openColony(colony); });
         measure(program, "season", [&] { app.navigator()->open(Navigator::Season); });
+        program.program().store().setSetting("bench", std::int64_t{run}); // what was read is read again
+        measure(program, "season_after_writing", [&] { app.navigator()->open(Navigator::Season); });
     }
     return 0;
 }

@@ -34,6 +34,7 @@ public:
             throw std::runtime_error("The pages could not be shown.");
     }
 
+    touch::Program& program() { return *m_program; }
     touch::App& app() { return m_program->app(); }
     QQuickWindow* window() { return m_program->window(); }
     device::SetClock& clock() { return *m_device.clock; }

@@ -8,6 +8,8 @@
 #include <QDir>
 #include <QFile>
 #include <QTest>
+#include <SQLiteCpp/Database.h>
+#include <SQLiteCpp/Statement.h>
 
 #include <algorithm>
 #include <map>
@@ -391,6 +393,53 @@ private slots:
         QCOMPARE(still->colonyIds, entry.colonyIds);
     }
 
+    // The page keeps what it read, but never past a write, this program's or another's, nor for long.
+    void theSeasonShowsWhatWasWrittenSince() {
+        Stage stage(Stage::Demo);
+        store::Store& store = stage.program().store();
+        const auto open = [&] {
+            stage.app().navigator()->home();
+            stage.settle();
+            return stage.touch(QStringLiteral("season"));
+        };
+        const auto* dates = stage.app().season()->dates();
+        QVERIFY(open());
+        const auto before = dates->entries();
+        QVERIFY(open());
+        QCOMPARE(dates->entries(), before);
+
+        records::Yard yard = store.yards().front();
+        const std::string name = yard.name;
+        yard.name = "Renamed here";
+        store.save(yard);
+        QVERIFY(open());
+        QVERIFY(std::ranges::any_of(dates->entries(), [](const ChoiceListModel::Entry& entry) {
+            return entry.detail.contains(QStringLiteral("Renamed here"));
+        }));
+
+        {
+            SQLite::Database other(store.path(), SQLite::OPEN_READWRITE);
+            SQLite::Statement rename(other, "UPDATE yard SET name = ? WHERE id = ?");
+            rename.bind(1, name);
+            rename.bind(2, yard.id);
+            rename.exec();
+        }
+        QVERIFY(open());
+        QCOMPARE(dates->entries(), before);
+
+        // Five minutes more than a day ahead of the clock: nothing is reckoned from it yet.
+        records::Sample ahead = store.latestFinished(yard.id).front();
+        ahead.id = store.newId();
+        ahead.startedAtMs = stage.program().services().now().utcMs + 86'400'000 + 5 * 60'000;
+        ahead.scoopedAtMs = ahead.startedAtMs;
+        store.save(ahead);
+        QVERIFY(open());
+        QCOMPARE(dates->entries(), before);
+        stage.wait(11 * 60'000);
+        QVERIFY(open());
+        QVERIFY(dates->entries() != before);
+    }
+
     void theCalendarIsWritten() {
         Stage stage(Stage::Demo);
         QVERIFY(stage.touch(QStringLiteral("season")));
@@ -460,7 +509,7 @@ private slots:
             QVERIFY(stage.app().check()->show(QString::fromStdString(entry.treatment.id)));
             const auto found = stage.app().check()->found();
             const auto should = season::checkTreatment(entry.treatment, expected, {2026, 6, 15},
-                                                       stage.program().services().handbook);
+                                                       stage.program().services().handbook());
             QCOMPARE(found.controls, control ? 1 : 0);
             QVERIFY(found.outcome == should.outcome);
             QCOMPARE(found.efficacyQ05, should.efficacyQ05);

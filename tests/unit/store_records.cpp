@@ -274,6 +274,19 @@ private slots:
         QCOMPARE(store->finishedWashes(), std::int64_t{2});
     }
 
+    void writtenDiffersAfterEachWrite() {
+        const auto store = open();
+        const Place place = addPlace(*store);
+        const auto first = store->written();
+        (void)store->samplesOf(place.colony);
+        QVERIFY(store->written() == first);
+        addSample(*store, place.colony, startMs);
+        const auto second = store->written();
+        QVERIFY(second != first);
+        sql(m_path, "UPDATE sample SET note = 'x'"); // by another program
+        QVERIFY(store->written() != second);
+    }
+
     void latestFollowsAColonyThatMoved() {
         const auto store = open();
         auto from = addPlace(*store, "Ford");
