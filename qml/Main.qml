@@ -24,7 +24,7 @@ ApplicationWindow {
 
     Shortcut {
         sequences: ["Esc", "Back"]
-        onActivated: message.visible ? window.app.messages.dismiss() : (pages.item as PageBase).goBack()
+        onActivated: message.wanted ? window.app.messages.dismiss() : (pages.item as PageBase).goBack()
     }
 
     // Qt 6.4 cannot load a bound inline component through a Loader, so the pages are loaded as files.
@@ -123,8 +123,8 @@ ApplicationWindow {
 
             objectName: "pages"
             anchors.fill: parent
-            focus: !message.visible
-            visible: !message.visible
+            focus: !message.wanted
+            visible: !message.wanted
             // The first one once all is there: while this is being made, nothing else can be.
             onPageChanged: pages.complete ? pages.show() : undefined
             Component.onCompleted: {
@@ -133,10 +133,24 @@ ApplicationWindow {
             }
         }
 
-        MessageSheet {
+        // Seldom needed, so neither read nor made before there is something to say.
+        Loader {
             id: message
 
-            messages: window.app.messages
+            readonly property bool wanted: window.app.messages.text !== ""
+
+            function show() {
+                if (message.wanted && !message.item)
+                    message.setSource(Qt.resolvedUrl("parts/MessageSheet.qml"), {
+                        "messages": window.app.messages
+                    });
+            }
+
+            anchors.fill: parent
+            focus: message.wanted
+            visible: message.wanted
+            onWantedChanged: message.show()
+            Component.onCompleted: message.show()
         }
     }
 }

@@ -419,11 +419,7 @@
     </message>
 </context>
 <context>
-    <name>ColonyPage</name>
-    <message>
-        <source>Back</source>
-        <translation>Zurück</translation>
-    </message>
+    <name>ColonyName</name>
     <message>
         <source>Keep</source>
         <translation>Speichern</translation>
@@ -437,16 +433,23 @@
         <translation>Nummer oder Name</translation>
     </message>
     <message>
-        <source>On a day</source>
-        <translation>An einem Tag</translation>
-    </message>
-    <message>
         <source>The number or the name by which you know this colony.</source>
         <translation>Nummer oder Name, unter dem du dieses Volk kennst.</translation>
     </message>
     <message>
         <source>What is on the hive?</source>
         <translation>Was steht auf der Beute?</translation>
+    </message>
+</context>
+<context>
+    <name>ColonyPage</name>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>On a day</source>
+        <translation>An einem Tag</translation>
     </message>
 </context>
 <context>
@@ -3222,36 +3225,6 @@
 <context>
     <name>HereChoices</name>
     <message>
-        <source>Or pick one of your yards</source>
-        <translation>Oder einen deiner Stände wählen</translation>
-    </message>
-</context>
-<context>
-    <name>HereColonies</name>
-    <message>
-        <source>Compare the colonies</source>
-        <translation>Völker vergleichen</translation>
-    </message>
-    <message>
-        <source>No colony is kept in this yard yet.</source>
-        <translation>An diesem Stand gibt es noch kein Volk.</translation>
-    </message>
-    <message>
-        <source>side by side, the highest load first</source>
-        <translation>untereinander, der höchste Befall zuerst</translation>
-    </message>
-</context>
-<context>
-    <name>HerePage</name>
-    <message>
-        <source>Add colonies</source>
-        <translation>Völker anlegen</translation>
-    </message>
-    <message>
-        <source>Load the demo</source>
-        <translation>Demo laden</translation>
-    </message>
-    <message>
         <source>Look again</source>
         <translation>Neu suchen</translation>
     </message>
@@ -3264,12 +3237,8 @@
         <translation>Neuer Stand</translation>
     </message>
     <message>
-        <source>Season</source>
-        <translation>Saison</translation>
-    </message>
-    <message>
-        <source>Setup</source>
-        <translation>Optionen</translation>
+        <source>Or pick one of your yards</source>
+        <translation>Oder einen deiner Stände wählen</translation>
     </message>
     <message>
         <source>Share</source>
@@ -3285,6 +3254,32 @@
     </message>
 </context>
 <context>
+    <name>HereColonies</name>
+    <message>
+        <source>Compare the colonies</source>
+        <translation>Völker vergleichen</translation>
+    </message>
+    <message>
+        <source>No colony is kept in this yard yet.</source>
+        <translation>An diesem Stand gibt es noch kein Volk.</translation>
+    </message>
+    <message>
+        <source>Open the tray</source>
+        <translation>Kiste öffnen</translation>
+    </message>
+    <message>
+        <source>side by side, the highest load first</source>
+        <translation>untereinander, der höchste Befall zuerst</translation>
+    </message>
+</context>
+<context>
+    <name>HereFrame</name>
+    <message>
+        <source>Setup</source>
+        <translation>Optionen</translation>
+    </message>
+</context>
+<context>
     <name>HereRound</name>
     <message>
         <source>Yard round</source>
@@ -3296,17 +3291,22 @@
     </message>
 </context>
 <context>
-    <name>HereStrip</name>
-    <message>
-        <source>Open the tray</source>
-        <translation>Kiste öffnen</translation>
-    </message>
-</context>
-<context>
     <name>HereWelcome</name>
     <message>
         <source>Begin with a yard: a name, and the colonies that stand in it. Halfcup knows it again by its place.</source>
         <translation>Am Anfang steht ein Stand: ein Name und die Völker, die dort stehen. Halfcup erkennt ihn an seinem Ort wieder.</translation>
+    </message>
+    <message>
+        <source>Load the demo</source>
+        <translation>Demo laden</translation>
+    </message>
+    <message>
+        <source>Make a yard here</source>
+        <translation>Hier einen Stand anlegen</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Teilen</translation>
     </message>
     <message>
         <source>The demo brings two invented yards over one season. They are marked as demo wherever they appear.</source>
@@ -3315,6 +3315,25 @@
     <message>
         <source>Wash half a cup of bees, count the mites, and know what the count means.</source>
         <translation>Eine halbe Tasse Bienen auswaschen, die Milben zählen und wissen, was die Zahl bedeutet.</translation>
+    </message>
+</context>
+<context>
+    <name>HereYard</name>
+    <message>
+        <source>Add colonies</source>
+        <translation>Völker anlegen</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Teilen</translation>
+    </message>
+    <message>
+        <source>Yards</source>
+        <translation>Stände</translation>
     </message>
 </context>
 <context>

@@ -419,11 +419,7 @@
     </message>
 </context>
 <context>
-    <name>ColonyPage</name>
-    <message>
-        <source>Back</source>
-        <translation>Atrás</translation>
-    </message>
+    <name>ColonyName</name>
     <message>
         <source>Keep</source>
         <translation>Guardar</translation>
@@ -437,16 +433,23 @@
         <translation>Número o nombre</translation>
     </message>
     <message>
-        <source>On a day</source>
-        <translation>En una fecha</translation>
-    </message>
-    <message>
         <source>The number or the name by which you know this colony.</source>
         <translation>El número o el nombre con que conoces esta colonia.</translation>
     </message>
     <message>
         <source>What is on the hive?</source>
         <translation>¿Qué hay escrito en la colmena?</translation>
+    </message>
+</context>
+<context>
+    <name>ColonyPage</name>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>On a day</source>
+        <translation>En una fecha</translation>
     </message>
 </context>
 <context>
@@ -3222,36 +3225,6 @@
 <context>
     <name>HereChoices</name>
     <message>
-        <source>Or pick one of your yards</source>
-        <translation>O elige uno de tus apiarios</translation>
-    </message>
-</context>
-<context>
-    <name>HereColonies</name>
-    <message>
-        <source>Compare the colonies</source>
-        <translation>Comparar las colonias</translation>
-    </message>
-    <message>
-        <source>No colony is kept in this yard yet.</source>
-        <translation>Aún no hay colonias en este apiario.</translation>
-    </message>
-    <message>
-        <source>side by side, the highest load first</source>
-        <translation>una tras otra, la carga más alta primero</translation>
-    </message>
-</context>
-<context>
-    <name>HerePage</name>
-    <message>
-        <source>Add colonies</source>
-        <translation>Añadir colonias</translation>
-    </message>
-    <message>
-        <source>Load the demo</source>
-        <translation>Cargar la demo</translation>
-    </message>
-    <message>
         <source>Look again</source>
         <translation>Buscar otra vez</translation>
     </message>
@@ -3264,12 +3237,8 @@
         <translation>Apiario nuevo</translation>
     </message>
     <message>
-        <source>Season</source>
-        <translation>Temporada</translation>
-    </message>
-    <message>
-        <source>Setup</source>
-        <translation>Ajustes</translation>
+        <source>Or pick one of your yards</source>
+        <translation>O elige uno de tus apiarios</translation>
     </message>
     <message>
         <source>Share</source>
@@ -3285,6 +3254,32 @@
     </message>
 </context>
 <context>
+    <name>HereColonies</name>
+    <message>
+        <source>Compare the colonies</source>
+        <translation>Comparar las colonias</translation>
+    </message>
+    <message>
+        <source>No colony is kept in this yard yet.</source>
+        <translation>Aún no hay colonias en este apiario.</translation>
+    </message>
+    <message>
+        <source>Open the tray</source>
+        <translation>Abrir la bandeja</translation>
+    </message>
+    <message>
+        <source>side by side, the highest load first</source>
+        <translation>una tras otra, la carga más alta primero</translation>
+    </message>
+</context>
+<context>
+    <name>HereFrame</name>
+    <message>
+        <source>Setup</source>
+        <translation>Ajustes</translation>
+    </message>
+</context>
+<context>
     <name>HereRound</name>
     <message>
         <source>Yard round</source>
@@ -3296,17 +3291,22 @@
     </message>
 </context>
 <context>
-    <name>HereStrip</name>
-    <message>
-        <source>Open the tray</source>
-        <translation>Abrir la bandeja</translation>
-    </message>
-</context>
-<context>
     <name>HereWelcome</name>
     <message>
         <source>Begin with a yard: a name, and the colonies that stand in it. Halfcup knows it again by its place.</source>
         <translation>Empieza con un apiario: un nombre y las colonias que hay en él. Halfcup lo reconoce por su lugar.</translation>
+    </message>
+    <message>
+        <source>Load the demo</source>
+        <translation>Cargar la demo</translation>
+    </message>
+    <message>
+        <source>Make a yard here</source>
+        <translation>Crear un apiario aquí</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Compartir</translation>
     </message>
     <message>
         <source>The demo brings two invented yards over one season. They are marked as demo wherever they appear.</source>
@@ -3315,6 +3315,25 @@
     <message>
         <source>Wash half a cup of bees, count the mites, and know what the count means.</source>
         <translation>Lava media taza de abejas, cuenta los ácaros y entiende qué significa la cuenta.</translation>
+    </message>
+</context>
+<context>
+    <name>HereYard</name>
+    <message>
+        <source>Add colonies</source>
+        <translation>Añadir colonias</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Temporada</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Compartir</translation>
+    </message>
+    <message>
+        <source>Yards</source>
+        <translation>Apiarios</translation>
     </message>
 </context>
 <context>

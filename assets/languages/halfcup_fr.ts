@@ -419,11 +419,7 @@
     </message>
 </context>
 <context>
-    <name>ColonyPage</name>
-    <message>
-        <source>Back</source>
-        <translation>Retour</translation>
-    </message>
+    <name>ColonyName</name>
     <message>
         <source>Keep</source>
         <translation>Enregistrer</translation>
@@ -437,16 +433,23 @@
         <translation>Numéro ou nom</translation>
     </message>
     <message>
-        <source>On a day</source>
-        <translation>À une date</translation>
-    </message>
-    <message>
         <source>The number or the name by which you know this colony.</source>
         <translation>Le numéro ou le nom par lequel vous connaissez cette colonie.</translation>
     </message>
     <message>
         <source>What is on the hive?</source>
         <translation>Que porte la ruche ?</translation>
+    </message>
+</context>
+<context>
+    <name>ColonyPage</name>
+    <message>
+        <source>Back</source>
+        <translation>Retour</translation>
+    </message>
+    <message>
+        <source>On a day</source>
+        <translation>À une date</translation>
     </message>
 </context>
 <context>
@@ -3222,36 +3225,6 @@
 <context>
     <name>HereChoices</name>
     <message>
-        <source>Or pick one of your yards</source>
-        <translation>Ou choisissez un de vos ruchers</translation>
-    </message>
-</context>
-<context>
-    <name>HereColonies</name>
-    <message>
-        <source>Compare the colonies</source>
-        <translation>Comparer les colonies</translation>
-    </message>
-    <message>
-        <source>No colony is kept in this yard yet.</source>
-        <translation>Pas encore de colonie dans ce rucher.</translation>
-    </message>
-    <message>
-        <source>side by side, the highest load first</source>
-        <translation>côte à côte, la charge la plus haute d’abord</translation>
-    </message>
-</context>
-<context>
-    <name>HerePage</name>
-    <message>
-        <source>Add colonies</source>
-        <translation>Ajouter des colonies</translation>
-    </message>
-    <message>
-        <source>Load the demo</source>
-        <translation>Charger la démo</translation>
-    </message>
-    <message>
         <source>Look again</source>
         <translation>Chercher encore</translation>
     </message>
@@ -3264,12 +3237,8 @@
         <translation>Nouveau rucher</translation>
     </message>
     <message>
-        <source>Season</source>
-        <translation>Saison</translation>
-    </message>
-    <message>
-        <source>Setup</source>
-        <translation>Réglages</translation>
+        <source>Or pick one of your yards</source>
+        <translation>Ou choisissez un de vos ruchers</translation>
     </message>
     <message>
         <source>Share</source>
@@ -3285,6 +3254,32 @@
     </message>
 </context>
 <context>
+    <name>HereColonies</name>
+    <message>
+        <source>Compare the colonies</source>
+        <translation>Comparer les colonies</translation>
+    </message>
+    <message>
+        <source>No colony is kept in this yard yet.</source>
+        <translation>Pas encore de colonie dans ce rucher.</translation>
+    </message>
+    <message>
+        <source>Open the tray</source>
+        <translation>Ouvrir le casier</translation>
+    </message>
+    <message>
+        <source>side by side, the highest load first</source>
+        <translation>côte à côte, la charge la plus haute d’abord</translation>
+    </message>
+</context>
+<context>
+    <name>HereFrame</name>
+    <message>
+        <source>Setup</source>
+        <translation>Réglages</translation>
+    </message>
+</context>
+<context>
     <name>HereRound</name>
     <message>
         <source>Yard round</source>
@@ -3296,17 +3291,22 @@
     </message>
 </context>
 <context>
-    <name>HereStrip</name>
-    <message>
-        <source>Open the tray</source>
-        <translation>Ouvrir le casier</translation>
-    </message>
-</context>
-<context>
     <name>HereWelcome</name>
     <message>
         <source>Begin with a yard: a name, and the colonies that stand in it. Halfcup knows it again by its place.</source>
         <translation>Commencez par un rucher : un nom, et les colonies qui s’y trouvent. Halfcup le reconnaît à sa position.</translation>
+    </message>
+    <message>
+        <source>Load the demo</source>
+        <translation>Charger la démo</translation>
+    </message>
+    <message>
+        <source>Make a yard here</source>
+        <translation>Créer un rucher ici</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Partager</translation>
     </message>
     <message>
         <source>The demo brings two invented yards over one season. They are marked as demo wherever they appear.</source>
@@ -3315,6 +3315,25 @@
     <message>
         <source>Wash half a cup of bees, count the mites, and know what the count means.</source>
         <translation>Lavez une demi-tasse d’abeilles, comptez les varroas et sachez ce que le compte veut dire.</translation>
+    </message>
+</context>
+<context>
+    <name>HereYard</name>
+    <message>
+        <source>Add colonies</source>
+        <translation>Ajouter des colonies</translation>
+    </message>
+    <message>
+        <source>Season</source>
+        <translation>Saison</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Partager</translation>
+    </message>
+    <message>
+        <source>Yards</source>
+        <translation>Ruchers</translation>
     </message>
 </context>
 <context>

@@ -60,37 +60,14 @@ PageFrame {
         onClicked: page.colony.alive ? page.colony.wash() : page.app.navigator.back()
     }
 
-    sheets: Sheet {
-        shown: page.cover === "name"
-        title: qsTr("What is on the hive?")
-        sentence: qsTr("The number or the name by which you know this colony.")
-        actions: [
-            SideButton {
-                objectName: "cancelName"
-                width: parent.width
-                text: qsTr("Leave it as it is")
-                onClicked: page.cover = ""
-            },
-            MainButton {
-                objectName: "keepName"
-                width: parent.width
-                text: qsTr("Keep")
-                onClicked: page.colony.rename(name.text) ? page.cover = "" : undefined
-            }
-        ]
+    sheets: WhenWanted {
+        anchors.fill: parent
+        wanted: page.cover === "name"
 
-        LabelledField {
-            id: name
-
-            width: parent.width
-            label: qsTr("Number or name")
-            fieldName: "colonyName"
-            text: page.colony.label
-        }
-
-        ProblemText {
-            width: parent.width
-            text: page.colony.problem
+        ColonyName {
+            colony: page.colony
+            shown: page.cover === "name"
+            onDone: page.cover = ""
         }
     }
 }

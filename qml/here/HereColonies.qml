@@ -21,16 +21,28 @@ Item {
             spacing: Look.gap
             bottomPadding: root.here.roundLine !== "" || root.here.trayLine !== "" ? Look.gap : 0
 
-            HereStrip {
+            WhenWanted {
                 width: parent.width
-                here: root.here
+                wanted: root.here.trayLine !== ""
+
+                ChoiceRow {
+                    objectName: "tray"
+                    width: parent.width
+                    title: root.here.trayLine
+                    detail: qsTr("Open the tray")
+                    onClicked: root.here.openTray()
+                }
             }
 
-            HereRound {
-                objectName: "openRound"
+            WhenWanted {
                 width: parent.width
-                visible: root.here.roundLine !== ""
-                here: root.here
+                wanted: root.here.roundLine !== ""
+
+                HereRound {
+                    objectName: "openRound"
+                    width: parent.width
+                    here: root.here
+                }
             }
         }
 
@@ -56,33 +68,45 @@ Item {
             topPadding: Look.gap
             spacing: Look.gap
 
-            HereRound {
-                objectName: "yardRound"
+            WhenWanted {
                 width: parent.width
-                visible: root.here.roundLine === ""
-                ruled: root.here.colonies.count > 1
-                here: root.here
+                wanted: root.here.roundLine === ""
+
+                HereRound {
+                    objectName: "yardRound"
+                    width: parent.width
+                    ruled: root.here.colonies.count > 1
+                    here: root.here
+                }
             }
 
-            ChoiceRow {
-                objectName: "compare"
+            WhenWanted {
                 width: parent.width
-                visible: root.here.colonies.count > 1
-                title: qsTr("Compare the colonies")
-                detail: qsTr("side by side, the highest load first")
-                ruled: false
-                onClicked: root.here.compareColonies()
+                wanted: root.here.colonies.count > 1
+
+                ChoiceRow {
+                    objectName: "compare"
+                    width: parent.width
+                    title: qsTr("Compare the colonies")
+                    detail: qsTr("side by side, the highest load first")
+                    ruled: false
+                    onClicked: root.here.compareColonies()
+                }
             }
         }
     }
 
-    ScrollColumn {
+    WhenWanted {
         anchors.fill: parent
-        visible: root.here.colonies.count === 0
+        wanted: root.here.colonies.count === 0
 
-        PlainText {
-            width: parent.width
-            text: qsTr("No colony is kept in this yard yet.")
+        ScrollColumn {
+            anchors.fill: parent
+
+            PlainText {
+                width: parent.width
+                text: qsTr("No colony is kept in this yard yet.")
+            }
         }
     }
 }

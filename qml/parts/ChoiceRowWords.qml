@@ -20,25 +20,14 @@ Item {
 
     implicitHeight: words.implicitHeight
 
-    Rectangle {
+    WhenWanted {
         id: ring
 
         anchors.verticalCenter: parent.verticalCenter
-        visible: root.pickable
-        width: 4.4 * Look.pixelsPerMm
-        height: width
-        radius: width / 2
-        color: Look.page
-        border.width: Look.hairline
-        border.color: Look.ink
+        wanted: root.pickable
 
-        Rectangle {
-            anchors.centerIn: parent
-            visible: root.chosen
-            width: parent.width * 0.56
-            height: width
-            radius: width / 2
-            color: Look.ink
+        ChoiceDot {
+            chosen: root.chosen
         }
     }
 
@@ -46,10 +35,10 @@ Item {
         id: words
 
         anchors.verticalCenter: parent.verticalCenter
-        anchors.left: root.pickable ? ring.right : parent.left
-        anchors.leftMargin: root.pickable ? Look.margin * 0.8 : 0
-        anchors.right: mark.visible ? mark.left : parent.right
-        anchors.rightMargin: mark.visible ? Look.margin * 0.5 : 0
+        anchors.left: ring.wanted ? ring.right : parent.left
+        anchors.leftMargin: ring.wanted ? Look.margin * 0.8 : 0
+        anchors.right: mark.wanted ? mark.left : parent.right
+        anchors.rightMargin: mark.wanted ? Look.margin * 0.5 : 0
         spacing: 1
 
         PlainText {
@@ -73,15 +62,18 @@ Item {
         }
     }
 
-    StandingMark {
+    WhenWanted {
         id: mark
 
         anchors.verticalCenter: parent.verticalCenter
         anchors.right: parent.right
-        visible: root.showsStanding
-        width: 6 * Look.pixelsPerMm
-        height: width
-        standing: root.standing
-        dusk: Look.dusk
+        wanted: root.showsStanding
+
+        StandingMark {
+            implicitWidth: 6 * Look.pixelsPerMm
+            implicitHeight: implicitWidth
+            standing: root.standing
+            dusk: Look.dusk
+        }
     }
 }

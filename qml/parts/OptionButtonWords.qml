@@ -15,26 +15,13 @@ Item {
 
     implicitHeight: label.implicitHeight
 
-    Rectangle {
+    ChoiceDot {
         id: dot
 
         x: Look.margin * 0.8
         anchors.verticalCenter: parent.verticalCenter
-        width: 3.4 * Look.pixelsPerMm
-        height: width
-        radius: width / 2
-        color: Look.page
-        border.width: Look.hairline
-        border.color: Look.ink
-
-        Rectangle {
-            anchors.centerIn: parent
-            width: parent.width * 0.56
-            height: width
-            radius: width / 2
-            color: Look.ink
-            visible: root.chosen
-        }
+        implicitWidth: 3.4 * Look.pixelsPerMm
+        chosen: root.chosen
     }
 
     PlainText {

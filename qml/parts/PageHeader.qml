@@ -27,44 +27,50 @@ Item {
 
     implicitHeight: {
         const above = Math.max(header.ends, beside.visible ? beside.y + beside.height : 0);
-        return below.parent === header && below.visible ? below.y + below.height : above;
+        return below.parent === header && below.wanted ? below.y + below.height : above;
     }
     LayoutMirroring.enabled: Look.leftHand
     LayoutMirroring.childrenInherit: true
 
-    SideButton {
+    WhenWanted {
         id: back
 
-        objectName: "back"
         anchors.left: parent.left
-        visible: header.hasBack
-        width: Look.touchHeight
-        quiet: true
-        fontSize: Look.bodySize
-        text: qsTr("Back")
-        onClicked: header.backPressed()
+        wanted: header.hasBack
+
+        SideButton {
+            objectName: "back"
+            width: Look.touchHeight
+            quiet: true
+            fontSize: Look.bodySize
+            text: qsTr("Back")
+            onClicked: header.backPressed()
+        }
     }
 
-    SideButton {
+    WhenWanted {
         id: corner
 
-        objectName: "corner"
         anchors.right: parent.right
-        visible: header.cornerText !== ""
-        width: Look.touchHeight
-        quiet: true
-        fontSize: Look.bodySize
-        text: header.cornerText
-        onClicked: header.cornerPressed()
+        wanted: header.cornerText !== ""
+
+        SideButton {
+            objectName: "corner"
+            width: Look.touchHeight
+            quiet: true
+            fontSize: Look.bodySize
+            text: header.cornerText
+            onClicked: header.cornerPressed()
+        }
     }
 
     Column {
         id: beside
 
-        anchors.left: back.visible ? back.right : parent.left
-        anchors.leftMargin: back.visible ? Look.margin : 0
-        anchors.right: corner.visible ? corner.left : parent.right
-        anchors.rightMargin: corner.visible ? Look.margin : 0
+        anchors.left: back.wanted ? back.right : parent.left
+        anchors.leftMargin: back.wanted ? Look.margin : 0
+        anchors.right: corner.wanted ? corner.left : parent.right
+        anchors.rightMargin: corner.wanted ? Look.margin : 0
         y: Math.max(0, (Look.touchHeight - height) / 2)
         visible: !header.tight
         spacing: 4
@@ -80,23 +86,29 @@ Item {
             text: header.hasBack ? header.context : header.subtitle
         }
 
-        DemoBadge {
-            visible: header.demo
+        WhenWanted {
+            wanted: header.demo
+
+            DemoBadge {}
         }
     }
 
-    PageWords {
+    WhenWanted {
         id: below
 
         parent: header.place ? header.place : header
         width: parent ? parent.width : 0
         y: header.place ? 0 : Math.max(header.ends, beside.visible ? beside.y + beside.height : 0) + Look.margin * 0.6
-        visible: header.hasBack || header.tight
-        context: header.context
-        title: header.title
-        subtitle: header.subtitle
-        demo: header.demo
-        tight: header.tight
-        oneLine: header.tight && !header.place && header.context !== ""
+        wanted: header.hasBack || header.tight
+
+        PageWords {
+            width: parent.width
+            context: header.context
+            title: header.title
+            subtitle: header.subtitle
+            demo: header.demo
+            tight: header.tight
+            oneLine: header.tight && !header.place && header.context !== ""
+        }
     }
 }

@@ -19,37 +19,25 @@ Column {
 
     spacing: 2
 
-    QuietText {
+    WhenWanted {
         width: parent.width
-        visible: words.tight && !words.oneLine && words.context !== ""
-        text: words.context
-    }
-
-    Item {
-        width: parent.width
-        height: Math.max(line.height, lineBadge.height)
-        visible: words.oneLine
+        wanted: words.tight && !words.oneLine && words.context !== ""
 
         QuietText {
-            id: line
-
-            anchors.left: parent.left
-            anchors.right: lineBadge.visible ? lineBadge.left : parent.right
-            anchors.rightMargin: lineBadge.visible ? Look.margin : 0
-            anchors.verticalCenter: parent.verticalCenter
+            width: parent.width
             text: words.context
-            // All of it on the line, down to a size that can still be read; then on two.
-            font.pixelSize: Look.wordSize(text.replace(/ /g, "_"), width, Look.smallSize, Font.Normal)
-            lineHeight: 1.0
-            Accessible.name: words.title + ". " + words.context
-            Accessible.role: Accessible.Heading
         }
+    }
 
-        DemoBadge {
-            id: lineBadge
+    WhenWanted {
+        width: parent.width
+        wanted: words.oneLine
 
-            anchors.right: parent.right
-            visible: words.demo
+        PageLine {
+            width: parent.width
+            context: words.context
+            title: words.title
+            demo: words.demo
         }
     }
 
@@ -65,7 +53,9 @@ Column {
         text: words.subtitle
     }
 
-    DemoBadge {
-        visible: words.tight && !words.oneLine && words.demo
+    WhenWanted {
+        wanted: words.tight && !words.oneLine && words.demo
+
+        DemoBadge {}
     }
 }

@@ -70,12 +70,16 @@ Item {
         }
     }
 
-    ScrollHint {
+    WhenWanted {
         id: hint
 
-        flickable: flick
-        visible: root.overflows
+        wanted: root.overflows
         anchors.bottom: parent.bottom
         width: parent.width
+
+        ScrollHint {
+            flickable: flick
+            width: parent.width
+        }
     }
 }

@@ -99,12 +99,16 @@ Item {
         }
     }
 
-    ScrollHint {
+    WhenWanted {
         id: hint
 
-        flickable: list
-        visible: root.overflows
+        wanted: root.overflows
         anchors.bottom: parent.bottom
         width: parent.width
+
+        ScrollHint {
+            flickable: list
+            width: parent.width
+        }
     }
 }
