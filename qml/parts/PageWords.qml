@@ -4,7 +4,6 @@ pragma ComponentBehavior: Bound
 
 import QtQuick
 import Halfcup
-import Halfcup.Touch
 
 // The title of a page with what belongs to it; on a tight page also what stands beside the buttons on others.
 Column {

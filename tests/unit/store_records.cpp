@@ -278,7 +278,7 @@ private slots:
         const auto store = open();
         const Place place = addPlace(*store);
         const auto first = store->written();
-        (void)store->samplesOf(place.colony);
+        (void)store->samplesOf(place.colony.id);
         QVERIFY(store->written() == first);
         addSample(*store, place.colony, startMs);
         const auto second = store->written();
