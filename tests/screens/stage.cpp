@@ -149,10 +149,10 @@ bool Stage::touch(const QString& name) {
     return true;
 }
 
-/// Until nothing more is to be laid out: on a fast machine a page that was just opened still moves when all
+/// On a fast machine a page that was just opened still moves when all
 /// events are done, and a touch would miss. On a busy one a round ends with its time and not with the last
 /// event: only those that ended early count. An animation leaves no round quiet, hence the bound.
-void Stage::settle() {
+void settle(QQuickWindow* window) {
     constexpr int roundMs = 20;
     constexpr int quietRounds = 3;
     constexpr int mostRounds = 30;
@@ -164,9 +164,13 @@ void Stage::settle() {
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
         if (!round.hasExpired(roundMs))
             ++quiet;
-        if (window() && QQuickTest::qIsPolishScheduled(window()))
-            static_cast<void>(QQuickTest::qWaitForPolish(window(), 1000));
+        if (window && QQuickTest::qIsPolishScheduled(window))
+            static_cast<void>(QQuickTest::qWaitForPolish(window, 1000));
     }
+}
+
+void Stage::settle() {
+    screens::settle(window());
 }
 
 void Stage::wait(std::int64_t ms) {

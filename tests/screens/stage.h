@@ -18,6 +18,9 @@
 
 namespace halfcup::screens {
 
+/// Lets the pages in a window come to rest: until nothing more is to be laid out.
+void settle(QQuickWindow* window);
+
 /// The real program on a database of its own in a temporary folder, with a set clock and without a receiver;
 /// and a hand that touches what it finds by name, as a keeper would: where it is drawn, through the window.
 class Stage {

@@ -30,12 +30,7 @@ struct Phone {
         program = std::make_unique<touch::Program>(device.platform, options);
         program->services().settings.setReadWhatThisIsNot(true);
     }
-    void settle() {
-        for (int i = 0; i < 3; ++i) {
-            QCoreApplication::processEvents(QEventLoop::AllEvents, 20);
-            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-        }
-    }
+    void settle() { screens::settle(program->window()); }
 
     QTemporaryDir folder;
     device::FakePlatform device = device::makeFakePlatform();
