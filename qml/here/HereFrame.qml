@@ -12,6 +12,7 @@ PageFrame {
 
     required property App app
     readonly property HereController here: frame.app.here
+    readonly property bool roomForThree: frame.width >= 3 * Look.touchHeight + 2 * Look.gap + 2 * Look.margin
 
     hasBack: false
     title: frame.here.title

@@ -11,7 +11,6 @@ HereFrame {
     id: page
 
     readonly property bool hasNext: page.here.mainAction !== ""
-    readonly property bool roomForThree: page.width >= 3 * Look.touchHeight + 2 * Look.gap + 2 * Look.margin
 
     HereColonies {
         anchors.fill: parent
