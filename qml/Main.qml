@@ -3,12 +3,11 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
 import Halfcup
 import Halfcup.Touch
 
 // The window: the page that the navigator names, and over it what the keeper must read first.
-ApplicationWindow {
+Window {
     id: window
 
     required property App app

@@ -3,12 +3,11 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
 import Halfcup
 import Halfcup.Touch
 
 // Instead of the app where its records cannot be opened: what is wrong, and what can be done about it.
-ApplicationWindow {
+Window {
     id: window
 
     required property RecoveryController recovery

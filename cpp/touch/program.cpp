@@ -13,7 +13,6 @@
 #include <QGuiApplication>
 #include <QPixmapCache>
 #include <QQmlComponent>
-#include <QQuickStyle>
 #include <QQuickWindow>
 
 #include <future>
@@ -66,7 +65,6 @@ std::future<std::unique_ptr<store::Store>> openBeside(const std::string& path, c
 } // namespace
 
 void prepareQuick(const QString& language) {
-    QQuickStyle::setStyle(QStringLiteral("Basic")); // a desktop's own style changes sizes and colours
     qml_register_types_Halfcup_Touch();
     qml_register_types_Halfcup();
     useLanguage(language);

@@ -30,6 +30,7 @@ target_precompile_headers(halfcup_touch PRIVATE ${std} ${core}
 
 # What tests/browser/start.mjs holds the start against: Qt's own page with nothing in it, in a module of the same kind.
 set_source_files_properties(tests/bench/EmptyWindow.qml PROPERTIES QT_RESOURCE_ALIAS EmptyWindow.qml)
+find_package(Qt6 6.4 REQUIRED COMPONENTS QuickControls2)
 qt_add_executable(empty_page EXCLUDE_FROM_ALL tests/browser/empty_page.cpp)
 qt_add_qml_module(empty_page URI HalfcupBenchEmpty VERSION 1.0 NO_PLUGIN RESOURCE_PREFIX /qt/qml QML_FILES tests/bench/EmptyWindow.qml)
 target_link_libraries(empty_page PRIVATE Qt6::Quick Qt6::QuickControls2)

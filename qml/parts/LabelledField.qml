@@ -3,7 +3,7 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Controls.Basic
+import QtQuick.Templates as T
 import Halfcup
 import Halfcup.Touch
 
@@ -31,7 +31,7 @@ Column {
         Accessible.ignored: true
     }
 
-    TextField {
+    T.TextField {
         id: field
 
         width: parent.width
@@ -43,6 +43,7 @@ Column {
         font.family: Look.fontFamily
         font.pixelSize: Look.buttonSize
         selectByMouse: true
+        verticalAlignment: TextInput.AlignVCenter
         onTextEdited: root.typed()
         onEditingFinished: root.edited()
         onAccepted: root.accepted()

@@ -3,31 +3,22 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Templates as T
 import Halfcup.Touch
 
 // What all that is pressed has in common: a finger, a key and a screen reader press it alike, and the one that has the
 // keyboard shows it.
-T.AbstractButton {
+PressArea {
     id: control
 
+    property string text
     property string detail
     property string spoken: control.text // for a screen reader
     property real ringMargin: -5 // outside of the button, so that nothing in it moves
 
-    focusPolicy: Qt.StrongFocus
-    font.family: Look.fontFamily
-
-    // What was being typed is finished first, whatever the platform does with focus on a touch.
-    onClicked: control.forceActiveFocus(Qt.OtherFocusReason)
-
     Accessible.role: Accessible.Button
     Accessible.name: control.spoken
     Accessible.description: control.detail
-    Accessible.onPressAction: control.clicked()
-
-    Keys.onReturnPressed: control.clicked()
-    Keys.onEnterPressed: control.clicked()
+    Accessible.onPressAction: control.press()
 
     Rectangle {
         anchors.fill: parent

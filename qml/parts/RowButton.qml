@@ -14,7 +14,7 @@ PressButton {
     property bool framed: false
 
     width: parent ? parent.width : implicitWidth
-    implicitHeight: Math.max(Look.touchHeight, implicitContentHeight + topPadding + bottomPadding)
+    implicitHeight: Math.max(Look.touchHeight, implicitContentHeight + 2 * padding)
     padding: 4
     ringMargin: 0 // a list cuts off what lies outside
 

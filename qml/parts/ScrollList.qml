@@ -3,7 +3,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Templates
 import Halfcup
 import Halfcup.Touch
 
@@ -39,7 +38,7 @@ Item {
     function tellRows() {
         const rows = list.contentItem.children; // no list to go through by "of" in Qt 6.4
         for (let i = 0; i < rows.length; ++i) {
-            const button = rows[i] as AbstractButton;
+            const button = rows[i] as PressButton;
             if (button)
                 button.Accessible.ignored = false;
         }

@@ -8,3 +8,5 @@ halfcup_test(screens_reader SOURCES reader_test.cpp LIBRARIES halfcup_stage Qt6:
 set_property(TEST screens_reader APPEND PROPERTY ENVIRONMENT QT_QUICK_BACKEND=software)
 halfcup_test(screens_room SOURCES room_test.cpp LIBRARIES halfcup_stage Qt6::GuiPrivate TIMEOUT 300)
 set_property(TEST screens_room APPEND PROPERTY ENVIRONMENT QT_QUICK_BACKEND=software)
+halfcup_test(screens_press SOURCES press_test.cpp LIBRARIES Halfcup::touch halfcup_qml Qt6::Quick)
+set_property(TEST screens_press APPEND PROPERTY ENVIRONMENT QT_QUICK_BACKEND=software)

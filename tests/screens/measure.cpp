@@ -34,7 +34,7 @@ bool isText(const QQuickItem* item) {
 }
 
 bool isTouched(const QQuickItem* item) {
-    return item->inherits("QQuickAbstractButton") || item->inherits("QQuickTextField") ||
+    return item->inherits("halfcup::touch::PressArea") || item->inherits("QQuickTextField") ||
            item->objectName() == QLatin1String("countField") ||
            ((item->inherits("QQuickMouseArea") || item->inherits("QQuickMultiPointTouchArea")) &&
             item->objectName() != QLatin1String("backdrop") &&
