@@ -109,7 +109,7 @@ public:
 
     /// What can wait until the first picture is on the glass.
     void prepareLater() {
-        QTimer::singleShot(0, &m_program->look(), [this] {
+        m_program->afterFirstPicture([this] {
             m_platform.tones->prepare();
             m_platform.voice->prepare();
             (void)m_program->services().handbook(); // so that no page waits for it

@@ -33,7 +33,23 @@ void PositionStamper::useSource(const QString& setting) {
 void PositionStamper::want() {
     if (m_running)
         return;
-    if (!m_source) { // made late: looking for a receiver takes time that the first page does not have
+    m_builder.start(now());
+    m_running = true;
+    m_done = false;
+    m_timer.start();
+    if (!m_held)
+        startSource();
+    emit changed();
+}
+
+void PositionStamper::go() {
+    m_held = false;
+    if (m_running)
+        startSource();
+}
+
+void PositionStamper::startSource() {
+    if (!m_source) {
         m_source = m_makeSource(m_setting);
         connect(m_source.get(), &place::PositionSource::fixReceived, this, [this](const place::Fix& fix) {
             if (m_builder.add(fix, now()) == place::StampBuilder::Taken::Yes) {
@@ -50,12 +66,7 @@ void PositionStamper::want() {
                     emit changed();
                 });
     }
-    m_builder.start(now());
-    m_running = true;
-    m_done = false;
-    m_timer.start();
     m_source->start();
-    emit changed();
 }
 
 void PositionStamper::wantAnew() {
@@ -73,7 +84,8 @@ void PositionStamper::forget() {
 void PositionStamper::stop() {
     m_running = false;
     m_timer.stop();
-    m_source->stop();
+    if (m_source)
+        m_source->stop();
 }
 
 void PositionStamper::look() {

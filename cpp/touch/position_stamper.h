@@ -36,6 +36,11 @@ public:
     void wantAnew();
     void forget(); // no longer wanted
 
+    /// No receiver is looked for before go(), however much one is wanted: that takes time the first picture
+    /// does not have.
+    void hold() { m_held = true; }
+    void go();
+
     [[nodiscard]] bool isRunning() const { return m_running; }
     [[nodiscard]] bool isDone() const { return m_done; }    // good enough, or time up
     [[nodiscard]] std::optional<place::Stamp> best() const; // so far
@@ -46,6 +51,7 @@ signals:
     void changed(); // a better position, a problem, or the end of looking
 
 private:
+    void startSource();
     void stop();
     void look();
     std::int64_t now() const;
@@ -57,6 +63,7 @@ private:
     place::StampBuilder m_builder;
     QTimer m_timer;
     bool m_running = false;
+    bool m_held = false;
     bool m_done = false;
     std::optional<place::PositionSource::Problem> m_problem;
     QString m_problemSentence;

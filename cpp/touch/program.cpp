@@ -14,6 +14,7 @@
 #include <QPixmapCache>
 #include <QQmlComponent>
 #include <QQuickWindow>
+#include <QTimer>
 
 #include <future>
 
@@ -158,6 +159,8 @@ bool Program::show() {
                          for (const QQmlError& error : errors)
                              m_warnings.append(error.toString());
                      });
+    if (!m_options.makeSource)
+        m_position->hold();
     m_app->start();
     m_window = load(*m_engine, QStringLiteral("Main.qml"),
                     {{QStringLiteral("app"), QVariant::fromValue(m_app.get())},
@@ -168,7 +171,14 @@ bool Program::show() {
         return false;
     m_surroundings->watch(m_window);
     m_window->show();
+    afterFirstPicture([this] { m_position->go(); });
     return true;
+}
+
+void Program::afterFirstPicture(const std::function<void()>& call) {
+    QObject::connect(
+        m_window, &QQuickWindow::frameSwapped, m_look.get(),
+        [this, call] { QTimer::singleShot(0, m_look.get(), call); }, Qt::SingleShotConnection);
 }
 
 std::unique_ptr<QQmlApplicationEngine> showTrouble(Look& look, RecoveryController& recovery) {

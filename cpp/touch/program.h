@@ -58,6 +58,8 @@ public:
     [[nodiscard]] Services& services() { return *m_services; }
     [[nodiscard]] Look& look() { return *m_look; }
     [[nodiscard]] QQuickWindow* window() const { return m_window; }
+    /// Calls once the first picture is on the glass: for what that must not wait for. After show().
+    void afterFirstPicture(const std::function<void()>& call);
     /// Warnings of the QML engine so far: none in a sound program, and tests fail on any.
     [[nodiscard]] const QStringList& qmlWarnings() const { return m_warnings; }
 
