@@ -3,6 +3,7 @@
 #include "touch/services.h"
 
 #include "touch/phrases.h"
+#include "touch/wide_registers.h"
 #include "touch/words.h"
 
 #include <stdexcept>
@@ -44,6 +45,7 @@ void Services::applySound() const {
 }
 
 bool Services::kept(const std::function<void()>& work) {
+    freeWideRegisters();
     try {
         work();
         return true;
