@@ -100,13 +100,13 @@ Window {
         }
     }
 
-    // Clear of a notch and of the system's bars; behind them is the colour of the page.
+    // Clear of a notch and of the system's bars; behind them is the colour of the page. By the window's own size: what
+    // it holds has none before it is shown, and all would be laid out twice.
     Item {
-        anchors.fill: parent
-        anchors.leftMargin: window.surroundings.left
-        anchors.topMargin: window.surroundings.top
-        anchors.rightMargin: window.surroundings.right
-        anchors.bottomMargin: window.surroundings.bottom
+        x: window.surroundings.left
+        y: window.surroundings.top
+        width: window.width - window.surroundings.left - window.surroundings.right
+        height: window.height - window.surroundings.top - window.surroundings.bottom
 
         Loader {
             id: pages

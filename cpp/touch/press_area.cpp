@@ -72,14 +72,7 @@ void PressArea::setBackground(QQuickItem* item) {
     emit backgroundChanged();
 }
 
-void PressArea::componentComplete() {
-    QQuickItem::componentComplete();
-    place();
-}
-
 void PressArea::place() {
-    if (!isComponentComplete()) // words would be broken to a width that is not there yet, and again afterwards
-        return;
     if (m_background)
         m_background->setSize(size());
     if (m_content) {
@@ -149,7 +142,8 @@ void PressArea::touchEvent(QTouchEvent* event) {
             letGo();
             return;
         }
-        setDown(contains(point.position()));
+        if (point.state() != QEventPoint::Stationary) // of one that rests the event does not say where
+            setDown(contains(point.position()));
     }
 }
 

@@ -55,7 +55,6 @@ signals:
     void backgroundChanged();
 
 protected:
-    void componentComplete() override;
     void geometryChange(const QRectF& geometry, const QRectF& before) override;
     void itemChange(ItemChange change, const ItemChangeData& data) override;
     void touchEvent(QTouchEvent* event) override;
