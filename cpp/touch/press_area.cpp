@@ -92,7 +92,8 @@ void PressArea::geometryChange(const QRectF& geometry, const QRectF& before) {
 
 void PressArea::itemChange(ItemChange change, const ItemChangeData& data) {
     QQuickItem::itemChange(change, data);
-    if ((change == ItemVisibleHasChanged || change == ItemEnabledHasChanged) && !data.boolValue)
+    if (change == ItemVisibleHasChanged &&
+        !data.boolValue) // of one that is switched off Qt takes the finger away
         forget();
 }
 

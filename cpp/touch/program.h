@@ -90,7 +90,7 @@ private:
 /// The window that stands in for the app where its records cannot be opened. Lives until the engine goes.
 [[nodiscard]] std::unique_ptr<QQmlApplicationEngine> showTrouble(Look& look, RecoveryController& recovery);
 
-/// Style, fonts, the types the pages use, and a language (languages.h). Call once, before the first Program.
+/// The types the pages use, and a language (languages.h). Call once, before the first Program.
 void prepareQuick(const QString& language = {});
 
 } // namespace halfcup::touch

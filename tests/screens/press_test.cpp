@@ -6,7 +6,6 @@
 
 #include <QAccessible>
 #include <QQmlApplicationEngine>
-#include <QQmlComponent>
 #include <QQuickWindow>
 #include <QSignalSpy>
 #include <QTest>
@@ -59,7 +58,6 @@ class PressTest : public QObject {
 private slots:
     void initTestCase() {
         prepareQuick();
-        QCoreApplication::setAttribute(Qt::AA_SynthesizeMouseForUnhandledTouchEvents, true);
         m_glass = QTest::createTouchDevice();
     }
 
@@ -156,11 +154,16 @@ private slots:
         QVERIFY(m_upper->isDown());
         QTest::keyRelease(m_window, Qt::Key_Space);
         QCOMPARE(clicked.count(), 4);
+        QTest::keyPress(m_window, Qt::Key_Return);
+        QKeyEvent again(QEvent::KeyPress, Qt::Key_Return, {}, QStringLiteral("\r"), true);
+        QCoreApplication::sendEvent(m_window, &again);
+        QTest::keyRelease(m_window, Qt::Key_Return);
+        QCOMPARE(clicked.count(), 5);
 
         QTest::keyPress(m_window, Qt::Key_Space);
         m_lower->forceActiveFocus(Qt::TabFocusReason); // the key ends elsewhere
         QTest::keyRelease(m_window, Qt::Key_Space);
-        QCOMPARE(clicked.count(), 4);
+        QCOMPARE(clicked.count(), 5);
         QVERIFY(!m_upper->isDown() && !m_upper->hasVisualFocus());
         QTest::keyClick(m_window, Qt::Key_A);
         QTest::mouseClick(m_window, Qt::LeftButton, {}, onUpper);
@@ -175,6 +178,21 @@ private slots:
             m_upper->setProperty(property, false);
             QVERIFY(!m_upper->isDown());
             QTest::mouseRelease(m_window, Qt::LeftButton, {}, onUpper);
+            m_upper->setProperty(property, true);
+
+            QTest::touchEvent(m_window, m_glass).press(0, onUpper);
+            QVERIFY(m_upper->isDown());
+            m_upper->setProperty(property, false);
+            QVERIFY(!m_upper->isDown());
+            QTest::touchEvent(m_window, m_glass).release(0, onUpper);
+            m_upper->setProperty(property, true);
+
+            m_upper->forceActiveFocus(Qt::TabFocusReason);
+            QTest::keyPress(m_window, Qt::Key_Space);
+            QVERIFY(m_upper->isDown());
+            m_upper->setProperty(property, false);
+            QVERIFY(!m_upper->isDown());
+            QTest::keyRelease(m_window, Qt::Key_Space);
             m_upper->setProperty(property, true);
         }
         QCOMPARE(clicked.count(), 0);
