@@ -2,7 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 // From the touch on the counting page to the tap on the disk, beside a bare transaction of one row in
 // SQLite's same mode on the same disk; and a minute of twenty taps a second: bench_taps FOLDER RUNS SECONDS.
-// Lines: "tap MS", "bare MS" in turns, then "frame MS" for each frame of the minute, from the touch to its
+// Lines: "bare MS", "tap MS", "told MS" in turns: to SQLite's word that it is committed, both, and until the
+// touch returns, with the page told. Then "frame MS" for each frame of the minute, from the touch to its
 // picture.
 #include "shown_program.h"
 
@@ -17,6 +18,7 @@
 #include <cstdio>
 #include <sqlite3.h>
 #include <stdexcept>
+#include <vector>
 
 using namespace halfcup;
 
@@ -30,6 +32,45 @@ void must(bool well, const char* what) {
     if (!well)
         throw std::runtime_error(what);
 }
+
+/// SQLite says of every connection of this process when a commit is on the disk.
+class CommitClock {
+public:
+    /// Before the first connection.
+    static void noteConnections() { sqlite3_auto_extension(reinterpret_cast<void (*)()>(onOpened)); }
+    /// Not sooner: at the end of its opening SQLite puts its own hook there, which does no more than
+    /// onCommitted's checkpoint.
+    static void watch() {
+        must(connections.size() == 2, "Other connections than the records' and the floor's.");
+        for (sqlite3* database : connections)
+            sqlite3_wal_hook(database, onCommitted, nullptr);
+    }
+    static void start() {
+        committedAfterMs = -1;
+        timer.start();
+    }
+    static double committed() {
+        must(committedAfterMs >= 0, "Nothing was committed.");
+        return committedAfterMs;
+    }
+    static double now() { return since(timer); }
+
+private:
+    static int onOpened(sqlite3* database, char** /*error*/, const void* /*api*/) {
+        connections.push_back(database);
+        return SQLITE_OK;
+    }
+    static int onCommitted(void* /*context*/, sqlite3* database, const char* name, int pages) {
+        committedAfterMs = now();
+        constexpr int usualPages = 1000; // SQLITE_DEFAULT_WAL_AUTOCHECKPOINT
+        if (pages >= usualPages)
+            sqlite3_wal_checkpoint_v2(database, name, SQLITE_CHECKPOINT_PASSIVE, nullptr, nullptr);
+        return SQLITE_OK;
+    }
+    static inline std::vector<sqlite3*> connections;
+    static inline QElapsedTimer timer;
+    static inline double committedAfterMs = -1;
+};
 
 /// One row, one transaction, nothing else: what a tap cannot be faster than.
 class BareTransaction {
@@ -135,21 +176,24 @@ int main(int argc, char** argv) {
     const int runs = std::atoi(argv[2]);
     const int minuteMs = std::atoi(argv[3]) * 1000;
     touch::prepareQuick();
+    CommitClock::noteConnections();
     Counting counting(folder + QStringLiteral("/taps.db"));
     BareTransaction bare(folder + QStringLiteral("/bare.db"));
-    QElapsedTimer timer;
+    CommitClock::watch();
     for (int run = 0; run < runs; ++run) {
-        timer.start();
+        CommitClock::start();
         bare.write(run);
-        std::printf("bare %.4f\n", since(timer));
-        timer.start();
+        std::printf("bare %.4f\n", CommitClock::committed());
+        CommitClock::start();
         counting.fingerDown(); // a tap counts with the press, and is on the disk when that returns
-        std::printf("tap %.4f\n", since(timer));
+        std::printf("told %.4f\n", CommitClock::now());
+        std::printf("tap %.4f\n", CommitClock::committed());
         counting.fingerUp();
         QCoreApplication::processEvents(); // its picture
     }
     must(counting.counted() == runs, "Not every tap was counted.");
 
+    QElapsedTimer timer;
     bool waits = false; // for the picture of a touch
     QObject::connect(counting.window(), &QQuickWindow::frameSwapped, counting.window(), [&] {
         if (waits)
