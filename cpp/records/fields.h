@@ -2,22 +2,18 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "records/named_values.h"
+
 #include <array>
-#include <cstdint>
-#include <map>
+#include <cstddef>
 #include <optional>
 #include <span>
-#include <string>
 #include <string_view>
-#include <variant>
 
 namespace halfcup::records {
 
-/// One kept value. Nothing (monostate) means "not known" and is never written as 0.
-using Value = std::variant<std::monostate, std::int64_t, double, std::string>;
-
 /// A record as named values. Names end in their unit where they have one ("latitude_deg", "scooped_at_ms").
-using Fields = std::map<std::string, Value, std::less<>>;
+using Fields = NamedValues;
 
 /// The kinds of record that are kept field by field with their history.
 enum class Kind { Yard, Colony, Sample, Event, Treatment, Treated, ScoopCount, Round };

@@ -93,7 +93,7 @@ bool RecordBuilder::build(const RecordId& id, Kind kind) {
 
     bool complete = true;
     for (const std::string_view name : records::fieldNames(kind)) {
-        Value& value = fields[std::string(name)];
+        Value& value = fields[name];
         complete = complete && !(records::isNeeded(kind, name) && isNothing(value));
         const auto referred = name == "same_as" ? std::nullopt : records::referredKind(kind, name);
         auto* to = std::get_if<std::string>(&value);

@@ -6,6 +6,7 @@ halfcup_test(records_shake SOURCES records_shake.cpp LIBRARIES Halfcup::records 
 halfcup_test(records_count SOURCES records_count.cpp LIBRARIES Halfcup::records LABELS unit)
 halfcup_test(records_typed SOURCES records_typed.cpp LIBRARIES Halfcup::records LABELS unit)
 halfcup_test(records_fields SOURCES records_fields.cpp LIBRARIES Halfcup::records LABELS unit)
+halfcup_test(records_named_values SOURCES records_named_values.cpp LIBRARIES Halfcup::records LABELS unit)
 halfcup_test(records_judgement SOURCES records_judgement.cpp LIBRARIES Halfcup::records LABELS unit)
 halfcup_test(records_season SOURCES records_season.cpp LIBRARIES Halfcup::records LABELS unit)
 halfcup_test(records_scoops SOURCES records_scoops.cpp LIBRARIES Halfcup::records LABELS unit)

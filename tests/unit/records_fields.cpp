@@ -15,6 +15,7 @@
 #include <algorithm>
 #include <functional>
 #include <set>
+#include <stdexcept>
 
 using namespace halfcup::records;
 
@@ -152,12 +153,19 @@ int notKnown(const Fields& fields) {
         fields, [](const auto& field) { return std::holds_alternative<std::monostate>(field.second); }));
 }
 
+Value valueAt(const Fields& fields, std::string_view name) {
+    const auto found = fields.find(name);
+    if (found == fields.end())
+        throw std::out_of_range(std::string(name));
+    return found->second;
+}
+
 /// Every field given a value of a type it never has.
 Fields wronglyTyped(Kind kind, const Fields& good) {
     Fields fields;
     for (const std::string_view name : fieldNames(kind)) {
-        const bool isText = std::holds_alternative<std::string>(good.at(std::string(name)));
-        fields[std::string(name)] = isText ? Value{std::int64_t{7}} : Value{std::string("seven")};
+        const bool isText = std::holds_alternative<std::string>(valueAt(good, name));
+        fields[name] = isText ? Value{std::int64_t{7}} : Value{std::string("seven")};
     }
     return fields;
 }
@@ -251,15 +259,15 @@ private slots:
         const Fields yard = toFields(Yard{});
         for (const char* name : {"latitude_deg", "longitude_deg", "position_accuracy_m", "own_line",
                                  "line_region", "turn_date", "first_wash_from", "visited_on"})
-            QVERIFY2(std::holds_alternative<std::monostate>(yard.at(name)), name);
+            QVERIFY2(std::holds_alternative<std::monostate>(valueAt(yard, name)), name);
         const Fields sample = toFields(Sample{});
         for (const char* name :
              {"mites", "load_q50", "chance_over", "latitude_deg", "scooped_at_ms", "jar", "finished_at_ms",
               "abandoned_at_ms", "fix_accuracy_m", "shake_since_boot_ms"})
-            QVERIFY2(std::holds_alternative<std::monostate>(sample.at(name)), name);
+            QVERIFY2(std::holds_alternative<std::monostate>(valueAt(sample, name)), name);
         Sample unstamped = fullSample(); // a position without a stamp is no position
         unstamped.stamp.state = PositionState::NoFix;
-        QVERIFY(std::holds_alternative<std::monostate>(toFields(unstamped).at("latitude_deg")));
+        QVERIFY(std::holds_alternative<std::monostate>(valueAt(toFields(unstamped), "latitude_deg")));
         QVERIFY(!yardFrom("x", {{"latitude_deg", 52.5}}).position); // half a position is none
     }
 

@@ -208,7 +208,8 @@ private slots:
         fields = toFields(strips());
         fields["last_day"] = Value{};
         QCOMPARE(treatmentFrom("x", fields)->lastDay, strips().firstDay);
-        QVERIFY(std::holds_alternative<std::monostate>(toFields(Treatment{}).at("withdrawal_days")));
+        QVERIFY(toFields(Treatment{}).contains("withdrawal_days"));
+        QVERIFY(std::holds_alternative<std::monostate>(toFields(Treatment{})["withdrawal_days"]));
     }
 
     void daysThatComeEveryYear() {
