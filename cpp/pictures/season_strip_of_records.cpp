@@ -80,6 +80,8 @@ public:
 
 private:
     void mark(bool supers, records::Brood brood, int from, int to) {
+        if (!supers && brood == records::Brood::NotKnown) // of most colonies, all their days
+            return;
         for (int i = from; i < to; ++i) {
             m_flow.at(i) = m_flow.at(i) || supers;
             m_capped.at(i) = m_capped.at(i) || brood == records::Brood::Capped;

@@ -17,7 +17,7 @@ namespace {
 constexpr std::array migrations{Migration{1, &migrateTo1}, Migration{2, &migrateTo2},
                                 Migration{3, &migrateTo3}, Migration{4, &migrateTo4},
                                 Migration{5, &migrateTo5}, Migration{6, &migrateTo6},
-                                Migration{7, &migrateTo7}};
+                                Migration{7, &migrateTo7}, Migration{8, &migrateTo8}};
 
 constexpr int firstMerging = 5; // before this schema nothing came from elsewhere
 

@@ -16,5 +16,6 @@ void migrateTo4(SQLite::Database& database);
 void migrateTo5(SQLite::Database& database);
 void migrateTo6(SQLite::Database& database);
 void migrateTo7(SQLite::Database& database);
+void migrateTo8(SQLite::Database& database);
 
 } // namespace halfcup::store

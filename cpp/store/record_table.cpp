@@ -37,16 +37,13 @@ std::string selectText(const std::string& table, std::span<const std::string_vie
     return "SELECT " + columns + " FROM " + table + " " + rest;
 }
 
-Row rowIn(SQLite::Statement& statement, std::span<const std::string_view> names) {
-    Row row;
+void readRow(SQLite::Statement& statement, std::span<const std::string_view> names, Row& row) {
     row.id = statement.getColumn(0).getString();
+    row.fields.clear();
     int column = 0;
-    for (const std::string_view name : names) {
-        Value value = valueIn(statement, ++column);
-        if (!std::holds_alternative<std::monostate>(value)) // names are sorted: each goes to the map's end
-            row.fields.emplace_hint(row.fields.end(), name, std::move(value));
-    }
-    return row;
+    for (const std::string_view name : names)
+        if (!statement.isColumnNull(++column)) // half of a wash's values are not known
+            row.fields[name] = valueIn(statement, column);
 }
 
 /// A statement left open would hold the read snapshot.
@@ -101,12 +98,21 @@ std::optional<Row> RecordTable::find(const records::RecordId& id) {
         m_find.emplace(m_database, selectText(m_name, records::fieldNames(m_kind), "WHERE id = ?"));
     const Reset reset(*m_find);
     m_find->bind(1, id);
-    if (m_find->executeStep())
-        return rowIn(*m_find, records::fieldNames(m_kind));
-    return std::nullopt;
+    if (!m_find->executeStep())
+        return std::nullopt;
+    std::optional<Row> row(std::in_place);
+    readRow(*m_find, records::fieldNames(m_kind), *row);
+    return row;
 }
 
 std::vector<Row> RecordTable::select(const std::string& rest, const std::vector<Value>& values) {
+    std::vector<Row> rows;
+    forEach(rest, values, [&](const Row& row) { rows.push_back(row); });
+    return rows;
+}
+
+void RecordTable::forEach(const std::string& rest, const std::vector<Value>& values,
+                          const std::function<void(const Row&)>& visit) {
     auto prepared = m_selects.find(rest);
     if (prepared == m_selects.end())
         prepared =
@@ -116,10 +122,11 @@ std::vector<Row> RecordTable::select(const std::string& rest, const std::vector<
     const Reset reset(statement);
     for (std::size_t i = 0; i < values.size(); ++i)
         bindValue(statement, static_cast<int>(i) + 1, values[i]);
-    std::vector<Row> rows;
-    while (statement.executeStep())
-        rows.push_back(rowIn(statement, records::fieldNames(m_kind)));
-    return rows;
+    Row row;
+    while (statement.executeStep()) {
+        readRow(statement, records::fieldNames(m_kind), row);
+        visit(row);
+    }
 }
 
 int RecordTable::write(const records::RecordId& id, const Fields& fields,
@@ -138,7 +145,7 @@ int RecordTable::write(const records::RecordId& id, const Fields& fields,
         const Value value = records::cleanValue(given->second);
         if (value == (there == merged.end() ? Value{} : there->second))
             continue;
-        merged[std::string(name)] = value;
+        merged[name] = value;
         m_revise->tryReset();
         m_revise->bind(1, id);
         m_revise->bind(2, std::string(name));
@@ -154,6 +161,7 @@ int RecordTable::write(const records::RecordId& id, const Fields& fields,
 }
 
 void RecordTable::put(const records::RecordId& id, const Fields& fields) {
+    ++m_puts;
     if (!m_insert)
         m_insert.emplace(m_database, insertText(m_name, records::fieldNames(m_kind)));
     m_insert->tryReset();

@@ -43,6 +43,9 @@ public:
     /// alone: each is prepared once and kept.
     [[nodiscard]] std::vector<Row> select(const std::string& rest,
                                           const std::vector<records::Value>& values = {});
+    /// The same row by row, each only for as long as the call: none but that one is held.
+    void forEach(const std::string& rest, const std::vector<records::Value>& values,
+                 const std::function<void(const Row&)>& visit);
 
     /// Writes the fields that differ from what is there, each with a revision stamp. Call inside a
     /// transaction. Returns how many fields were written: none is no write at all.
@@ -52,6 +55,8 @@ public:
     /// Makes the record's row hold exactly these fields, and no revision of it: for a row that is worked out
     /// from revisions which are there.
     void put(const records::RecordId& id, const records::Fields& fields);
+    /// How often a row was put since this was made: as long as it stays, no row differs by this connection.
+    [[nodiscard]] int puts() const { return m_puts; }
 
     /// Every value the record's fields have had, oldest first.
     [[nodiscard]] std::vector<PastValue> history(const records::RecordId& id);
@@ -60,6 +65,7 @@ private:
     SQLite::Database& m_database;
     records::Kind m_kind;
     std::string m_name;
+    int m_puts = 0;
     // Prepared at the first use: of most kinds nothing is read or written in most runs.
     std::optional<SQLite::Statement> m_find;
     std::optional<SQLite::Statement> m_insert;

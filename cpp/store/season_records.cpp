@@ -38,11 +38,15 @@ void Store::save(const GivenTreatment& entry) {
 }
 
 std::vector<ColonyEvent> Store::eventsWhere(const std::string& rest, const RecordId& id) {
-    std::vector<ColonyEvent> events;
-    for (const Row& row : rows(Kind::Event, rest + " AND removed = 0 ORDER BY day, recorded_at_ms, id", {id}))
-        if (const auto event = colonyEventFrom(row.id, row.fields))
-            events.push_back(*event);
-    return events;
+    return guarded([&] {
+        std::vector<ColonyEvent> events;
+        table(Kind::Event)
+            .forEach(rest + " AND removed = 0 ORDER BY day, recorded_at_ms, id", {id}, [&](const Row& row) {
+                if (auto event = colonyEventFrom(row.id, row.fields))
+                    events.push_back(std::move(*event));
+            });
+        return events;
+    });
 }
 
 std::vector<ColonyEvent> Store::eventsOf(const RecordId& colonyId) {
@@ -168,10 +172,10 @@ std::vector<Date> Store::washDays(std::int64_t sinceUtcMs) {
     return guarded([&] {
         SQLite::Statement moments(
             *m_database,
-            "SELECT coalesce(scooped_at_ms, started_at_ms), utc_offset_min FROM sample"
-            " WHERE started_at_ms >= ? AND state = 'finished' AND other_count IS NULL AND removed = 0"
-            " AND mites IS NOT NULL AND colony_id NOT IN (SELECT colony.id FROM yard"
-            " JOIN colony ON colony.yard_id = yard.id WHERE yard.removed <> 0) ORDER BY started_at_ms");
+            "SELECT coalesce(s.scooped_at_ms, s.started_at_ms), s.utc_offset_min FROM yard"
+            " CROSS JOIN colony ON colony.yard_id = yard.id" // in this order: by sample_washes
+            " CROSS JOIN sample s ON s.colony_id = colony.id WHERE yard.removed = 0 AND s.started_at_ms >= ?"
+            " AND s.state = 'finished' AND s.other_count IS NULL AND s.removed = 0 AND s.mites IS NOT NULL");
         moments.bind(1, sinceUtcMs);
         std::vector<Date> days;
         while (moments.executeStep())

@@ -17,12 +17,14 @@ using namespace records;
 
 namespace {
 
-std::vector<Sample> samplesIn(const std::vector<Row>& rows) {
-    std::vector<Sample> samples;
-    samples.reserve(rows.size());
-    for (const Row& row : rows)
-        samples.push_back(sampleFrom(row.id, row.fields));
-    return samples;
+std::vector<Sample> samplesIn(RecordTable& table, const std::string& rest,
+                              const std::vector<Value>& values = {}) {
+    return guarded([&] {
+        std::vector<Sample> samples;
+        table.forEach(rest, values,
+                      [&](const Row& row) { samples.push_back(sampleFrom(row.id, row.fields)); });
+        return samples;
+    });
 }
 
 constexpr auto countFinished = "SELECT count(*) FROM sample WHERE state = 'finished' AND removed IS NOT 1";
@@ -186,8 +188,8 @@ std::vector<Yard> Store::allYards() {
 std::vector<Yard> Store::yardsWhere(const std::string& rest) {
     return guarded([&] {
         std::vector<Yard> yards;
-        for (const Row& row : m_statements->yard.select(rest))
-            yards.push_back(yardFrom(row.id, row.fields));
+        m_statements->yard.forEach(rest, {},
+                                   [&](const Row& row) { yards.push_back(yardFrom(row.id, row.fields)); });
         return yards;
     });
 }
@@ -204,8 +206,8 @@ std::vector<Colony> Store::allColonies(const RecordId& yardId) {
 std::vector<Colony> Store::coloniesWhere(const std::string& rest, const RecordId& yardId) {
     return guarded([&] {
         std::vector<Colony> colonies;
-        for (const Row& row : m_statements->colony.select(rest, {yardId}))
-            colonies.push_back(colonyFrom(row.id, row.fields));
+        m_statements->colony.forEach(
+            rest, {yardId}, [&](const Row& row) { colonies.push_back(colonyFrom(row.id, row.fields)); });
         return colonies;
     });
 }
@@ -226,24 +228,17 @@ std::optional<Sample> Store::sample(const RecordId& id) {
 }
 
 std::vector<Sample> Store::samplesOf(const RecordId& colonyId) {
-    return guarded([&] {
-        return samplesIn(m_statements->sample.select(
-            "WHERE colony_id = ? AND removed = 0 ORDER BY started_at_ms DESC, id DESC", {colonyId}));
-    });
+    return samplesIn(m_statements->sample,
+                     "WHERE colony_id = ? AND removed = 0 ORDER BY started_at_ms DESC, id DESC", {colonyId});
 }
 
 std::vector<Sample> Store::latestFinished(const RecordId& yardId) {
-    return guarded([&] {
-        return samplesIn(
-            m_statements->sample.select(latestOfYard, {yardId, m_host.utcNowMs() + clocksDifferByMs}));
-    });
+    return samplesIn(m_statements->sample, latestOfYard, {yardId, m_host.utcNowMs() + clocksDifferByMs});
 }
 
 std::vector<Sample> Store::drafts() {
-    return guarded([&] {
-        return samplesIn(m_statements->sample.select(
-            "WHERE state = 'draft' AND removed = 0 ORDER BY started_at_ms DESC, id DESC"));
-    });
+    return samplesIn(m_statements->sample,
+                     "WHERE state = 'draft' AND removed = 0 ORDER BY started_at_ms DESC, id DESC");
 }
 
 int Store::sampleCount() {
@@ -262,7 +257,7 @@ Store::Written Store::written() {
 
 std::int64_t Store::finishedWashes() {
     return guarded([&] {
-        const Written now = written();
+        const Written now{written().first, m_statements->sample.puts()}; // no other writes change the number
         if (!m_statements->finished || m_statements->finished->first != now)
             m_statements->finished = {now, m_database->execAndGet(countFinished).getInt64()};
         return m_statements->finished->second;

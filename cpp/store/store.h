@@ -69,7 +69,7 @@ public:
     using Written = std::pair<std::int64_t, int>;        // by other programs, and here
     [[nodiscard]] Written written();                     // another one after anything was written
     [[nodiscard]] int sampleCount();                     // finished and abandoned ones
-    [[nodiscard]] std::int64_t finishedWashes(); // as BackupContents::washes; quick if none was written
+    [[nodiscard]] std::int64_t finishedWashes(); // as BackupContents::washes; quick if no sample was written
     /// Calls once for each finished or abandoned sample, oldest first, without holding them all.
     void forEachSample(const std::function<void(const records::Sample&)>& visit);
 
