@@ -11,7 +11,15 @@ namespace halfcup::mites {
 
 namespace {
 
-constexpr double kDropped = 32; // exp(-32) below the top is left out
+constexpr double kDropped = 32;      // exp(-32) below the top is left out
+constexpr double kNothing = 40;      // exp(-40) below the top a row holds nothing
+constexpr double kNearPoisson = 1e4; // shapes above it: see logOneAnd
+
+/// ln(1 + x), to be multiplied by about the shape: log is half the work of log1p, and its error, below 1e-16
+/// of the one, matters only where the shape is large.
+double logOneAnd(double x, double shape) {
+    return shape > kNearPoisson ? std::log1p(x) : std::log(1 + x);
+}
 
 } // namespace
 
@@ -58,7 +66,8 @@ double logSeries(const Series& series, double growth, double eta) {
             sum += wash.mites * logMean - mean;
             information += mean;
         } else {
-            sum += wash.mites * logMean - (wash.mites + wash.shape) * std::log1p(mean / wash.shape);
+            sum +=
+                wash.mites * logMean - (wash.mites + wash.shape) * logOneAnd(mean / wash.shape, wash.shape);
             information += mean / (1 + mean / wash.shape);
         }
     }
@@ -100,7 +109,7 @@ EtaGrid etaGrid(const Series& series, std::span<const double> growths, double no
 std::vector<double> seriesRow(const Series& series, double growth, const EtaGrid& grid, double* top) {
     // Means along the row by repeated multiplication: one logarithm a wash and node instead of an exponential
     // more.
-    std::vector<double> row(grid.count);
+    std::vector<double> row(grid.count, -INFINITY);
     std::vector<double> means;
     std::vector<double> logMeans;
     for (const SeriesWash& wash : series.washes) {
@@ -119,13 +128,16 @@ std::vector<double> seriesRow(const Series& series, double growth, const EtaGrid
                 sum += wash.mites * logMeans[j] - mean;
                 information += mean;
             } else {
-                sum += wash.mites * logMeans[j] - (wash.mites + wash.shape) * std::log1p(mean / wash.shape);
+                sum += wash.mites * logMeans[j] -
+                       (wash.mites + wash.shape) * logOneAnd(mean / wash.shape, wash.shape);
                 information += mean / (1 + mean / wash.shape);
             }
             means[j] = mean * factor;
         }
         row[i] = sum + 0.5 * std::log(information);
         *top = std::max(*top, row[i]);
+        if (row[i] < *top - kNothing) // one mode: from here on it falls
+            break;
     }
     for (double& value : row)
         value = std::exp(value - *top);

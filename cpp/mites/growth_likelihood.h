@@ -47,7 +47,7 @@ struct EtaGrid {
 };
 EtaGrid etaGrid(const Series& series, std::span<const double> growths, double nodes = kNodesForTable);
 
-// exp(logSeries - top) along the grid; returns top in *top.
+// exp(logSeries - top) along the grid, 0 where it has fallen below e^-40; returns top in *top.
 std::vector<double> seriesRow(const Series& series, double growth, const EtaGrid& grid, double* top);
 
 } // namespace halfcup::mites
