@@ -43,7 +43,8 @@ public:
     /// alone: each is prepared once and kept.
     [[nodiscard]] std::vector<Row> select(const std::string& rest,
                                           const std::vector<records::Value>& values = {});
-    /// The same row by row, each only for as long as the call: none but that one is held.
+    /// The same row by row, each only for as long as the call: none but that one is held. visit may ask for
+    /// anything but the same rest.
     void forEach(const std::string& rest, const std::vector<records::Value>& values,
                  const std::function<void(const Row&)>& visit);
 
