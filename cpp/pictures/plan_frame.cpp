@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "pictures/plan_frame.h"
 
+#include "pictures/foot.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 
@@ -17,7 +19,6 @@ class YardPlanWords {
 };
 
 constexpr double furthestM = 20'000;
-constexpr double metresPerFoot = 0.3048; // exact, by the agreement of 1959 on the international yard
 
 double toCentimetre(double metres) {
     return std::round(metres * 100) / 100 + 0.0; // no negative nought

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "pictures/yard_plan.h"
 
+#include "pictures/foot.h"
 #include "pictures/plan_shapes.h"
 #include "pictures/standing_shape.h"
 
@@ -25,8 +26,6 @@ using Standing = std::optional<mites::Standing>;
 constexpr std::array<Standing, 5> gravestFirst{mites::Standing::Over, mites::Standing::Close,
                                                mites::Standing::CannotTell, mites::Standing::Under,
                                                std::nullopt};
-
-constexpr double metresPerFoot = 0.3048;
 
 bool isPlaced(const PlannedHive& hive) {
     return hive.stand && canStand(*hive.stand);

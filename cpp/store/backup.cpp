@@ -7,6 +7,7 @@
 #include "store/content_hash.h"
 #include "store/database_files.h"
 #include "store/durable_file.h"
+#include "store/finished_washes.h"
 #include "store/migration.h"
 #include "store/open_database.h"
 #include "store/sqlite_errors.h"
@@ -36,10 +37,6 @@ std::int64_t count(const SQLite::Database& database, const std::string& table, c
     SQLite::Statement rows(database, "SELECT count(*) FROM " + table + " WHERE " + where);
     rows.executeStep();
     return rows.getColumn(0).getInt64();
-}
-
-std::int64_t finishedWashes(const SQLite::Database& database) {
-    return count(database, "sample", "state = 'finished' AND removed IS NOT 1");
 }
 
 std::string firstText(const SQLite::Database& database, const std::string& sql) {
@@ -105,7 +102,7 @@ void summarise(const SQLite::Database& database, BackupContents& contents) {
     contents.yards = count(database, "yard", "removed IS NOT 1");
     contents.colonies = count(database, "colony", "removed IS NOT 1");
     contents.treatments = count(database, "treatment", "removed IS NOT 1");
-    contents.washes = finishedWashes(database);
+    contents.washes = countFinishedWashes(database);
     SQLite::Statement newest(database,
                              "SELECT started_at_ms, coalesce(utc_offset_min, 0) FROM sample WHERE"
                              " state = 'finished' AND removed IS NOT 1 ORDER BY started_at_ms DESC LIMIT 1");

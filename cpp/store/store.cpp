@@ -3,6 +3,7 @@
 #include "store/store.h"
 
 #include "store/count_rows.h"
+#include "store/finished_washes.h"
 #include "store/open_database.h"
 #include "store/sqlite_errors.h"
 
@@ -26,8 +27,6 @@ std::vector<Sample> samplesIn(RecordTable& table, const std::string& rest,
         return samples;
     });
 }
-
-constexpr auto countFinished = "SELECT count(*) FROM sample WHERE state = 'finished' AND removed IS NOT 1";
 
 constexpr auto latestOfYard =
     "JOIN colony ON colony.id = sample.colony_id WHERE colony.yard_id = ? AND sample.id = ("
@@ -243,8 +242,10 @@ std::vector<Sample> Store::drafts() {
 
 int Store::sampleCount() {
     return guarded([&] {
-        return m_database->execAndGet("SELECT count(*) FROM sample WHERE state <> 'draft' AND removed = 0")
-            .getInt();
+        const std::int64_t abandoned =
+            m_database->execAndGet("SELECT count(*) FROM sample WHERE state = 'abandoned' AND removed = 0")
+                .getInt64();
+        return static_cast<int>(finishedWashes() + abandoned);
     });
 }
 
@@ -259,7 +260,7 @@ std::int64_t Store::finishedWashes() {
     return guarded([&] {
         const Written now{written().first, m_statements->sample.puts()}; // no other writes change the number
         if (!m_statements->finished || m_statements->finished->first != now)
-            m_statements->finished = {now, m_database->execAndGet(countFinished).getInt64()};
+            m_statements->finished = {now, countFinishedWashes(*m_database)};
         return m_statements->finished->second;
     });
 }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include "pictures/foot.h"
+
 namespace halfcup::touch {
 
 /// How lengths and temperatures are shown and typed. What is kept is always metres and degrees Celsius.
@@ -10,7 +12,7 @@ enum class Units {
     UsCustomary // feet, miles, degrees Fahrenheit
 };
 
-constexpr double metresPerFoot = 0.3048; // exact: international yard and pound agreement, 1959
+using pictures::metresPerFoot;
 constexpr double feetPerMile = 5280;
 
 } // namespace halfcup::touch
