@@ -97,15 +97,11 @@ bool MergeLog::takeBack(std::int64_t number, const std::string& ownStampBefore) 
             (wasHere ? toBuild : toRemove).emplace_back(id, *kind);
     }
     for (const Kind kind : childrenFirst) {
-        SQLite::Statement remove(database,
-                                 "DELETE FROM " + std::string(records::nameOf(kind)) + " WHERE id = ?");
         for (const auto& [id, what] : toRemove) {
             if (what != kind)
                 continue;
-            remove.tryReset();
-            remove.bind(1, id);
             try {
-                remove.exec();
+                m_store.table(kind).remove(id);
             } catch (const SQLite::Exception& error) {
                 if (error.getErrorCode() == 19) // SQLITE_CONSTRAINT: a record made since refers to it
                     return false;

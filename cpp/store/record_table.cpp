@@ -161,7 +161,7 @@ int RecordTable::write(const records::RecordId& id, const Fields& fields,
 }
 
 void RecordTable::put(const records::RecordId& id, const Fields& fields) {
-    ++m_puts;
+    ++m_changes;
     if (!m_insert)
         m_insert.emplace(m_database, insertText(m_name, records::fieldNames(m_kind)));
     m_insert->tryReset();
@@ -172,6 +172,15 @@ void RecordTable::put(const records::RecordId& id, const Fields& fields) {
         bindValue(*m_insert, ++index, value == fields.end() ? Value{} : value->second);
     }
     m_insert->exec();
+}
+
+void RecordTable::remove(const records::RecordId& id) {
+    ++m_changes;
+    if (!m_remove)
+        m_remove.emplace(m_database, "DELETE FROM " + m_name + " WHERE id = ?");
+    m_remove->tryReset();
+    m_remove->bind(1, id);
+    m_remove->exec();
 }
 
 std::vector<PastValue> RecordTable::history(const records::RecordId& id) {

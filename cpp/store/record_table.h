@@ -56,8 +56,11 @@ public:
     /// Makes the record's row hold exactly these fields, and no revision of it: for a row that is worked out
     /// from revisions which are there.
     void put(const records::RecordId& id, const records::Fields& fields);
-    /// How often a row was put since this was made: as long as it stays, no row differs by this connection.
-    [[nodiscard]] int puts() const { return m_puts; }
+    /// Takes the record's row away, and no revision of it.
+    void remove(const records::RecordId& id);
+    /// How often a row was put or removed since this was made: as long as it stays, no row differs by this
+    /// connection.
+    [[nodiscard]] int changes() const { return m_changes; }
 
     /// Every value the record's fields have had, oldest first.
     [[nodiscard]] std::vector<PastValue> history(const records::RecordId& id);
@@ -66,10 +69,11 @@ private:
     SQLite::Database& m_database;
     records::Kind m_kind;
     std::string m_name;
-    int m_puts = 0;
+    int m_changes = 0;
     // Prepared at the first use: of most kinds nothing is read or written in most runs.
     std::optional<SQLite::Statement> m_find;
     std::optional<SQLite::Statement> m_insert;
+    std::optional<SQLite::Statement> m_remove;
     std::optional<SQLite::Statement> m_revise;
     std::map<std::string, SQLite::Statement, std::less<>> m_selects; // by what follows the table's name
 };

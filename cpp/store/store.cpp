@@ -258,7 +258,7 @@ Store::Written Store::written() {
 
 std::int64_t Store::finishedWashes() {
     return guarded([&] {
-        const Written now{written().first, m_statements->sample.puts()}; // no other writes change the number
+        const Written now{written().first, m_statements->sample.changes()}; // all its rows go through it
         if (!m_statements->finished || m_statements->finished->first != now)
             m_statements->finished = {now, countFinishedWashes(*m_database)};
         return m_statements->finished->second;

@@ -252,7 +252,10 @@ private slots:
         take(*m_b, parcelOf(*m_a));
         QCOMPARE(m_b->yards().size(), std::size_t{2});
 
+        const std::int64_t washes = m_b->finishedWashes();
+        QVERIFY(washes > 0);
         QVERIFY(MergeLog(*m_b).undoLast());
+        QVERIFY(m_b->finishedWashes() < washes); // which was counted before
         QCOMPARE(m_b->yards().size(), std::size_t{1});
         QCOMPARE(m_b->yards().at(0).name, std::string("Mine"));
         QVERIFY(!m_b->sample(sample.id));
