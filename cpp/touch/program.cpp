@@ -5,18 +5,15 @@
 #include "place/position_source.h"
 #include "place/source_setting.h"
 #include "touch/asking_source.h"
+#include "touch/first_pages.h"
 #include "touch/languages.h"
 #include "touch/recovery_controller.h"
 #include "touch/surroundings.h"
 
-#include <QFontDatabase>
 #include <QGuiApplication>
 #include <QPixmapCache>
-#include <QQmlComponent>
 #include <QQuickWindow>
 #include <QTimer>
-
-#include <future>
 
 // The registration lives in static libraries and is called by name, so that the linker keeps it.
 extern void qml_register_types_Halfcup_Touch();
@@ -32,35 +29,11 @@ std::unique_ptr<QQmlApplicationEngine> makeEngine() {
     return engine;
 }
 
-QUrl urlOf(const QString& page) {
-    return QUrl(QStringLiteral("qrc:/qt/qml/Halfcup/") + page);
-}
-
 QQuickWindow* load(QQmlApplicationEngine& engine, const QString& page, const QVariantMap& properties) {
     engine.setInitialProperties(properties);
-    engine.load(urlOf(page));
+    engine.load(urlOfPage(page));
     return engine.rootObjects().isEmpty() ? nullptr
                                           : qobject_cast<QQuickWindow*>(engine.rootObjects().first());
-}
-
-/// The first pages and all they are made of: the engine keeps what it has read.
-void readFirstPages(QQmlApplicationEngine& engine) {
-    for (const char* page : {"Main.qml", "here/HerePage.qml", "here/HereYard.qml"})
-        const QQmlComponent read(&engine, urlOf(QLatin1String(page)), QQmlComponent::PreferSynchronous);
-}
-
-std::unique_ptr<store::Store> openRecords(const std::string& path, const store::StoreHost& host) {
-    auto opened = std::make_unique<store::Store>(path, host);
-#if defined(Q_OS_LINUX) && !defined(Q_OS_ANDROID) // elsewhere not tried beside the main thread
-    QFontDatabase::families();                    // the system's fonts are listed once, at the first question
-#endif
-    return opened;
-}
-
-/// Beside the caller where there are threads (not in every browser); else when it is asked for.
-std::future<std::unique_ptr<store::Store>> openBeside(const std::string& path, const store::StoreHost& host) {
-    constexpr auto how = QT_CONFIG(thread) ? std::launch::async : std::launch::deferred;
-    return std::async(how, openRecords, path, host);
 }
 
 } // namespace
@@ -75,12 +48,12 @@ Program::Program(device::Platform& platform, const ProgramOptions& options)
     : m_platform(platform)
     , m_options(options)
     , m_messages(std::make_unique<Messages>()) {
-    auto opening =
-        openBeside(options.databasePath.toStdString(), {[&platform] { return platform.clock->now().utcMs; },
-                                                        [&platform] { return platform.random->next(); }});
     m_engine = makeEngine();
-    readFirstPages(*m_engine);
-    m_store = opening.get();
+    m_firstPages = std::make_unique<FirstPages>(*m_engine);
+    m_store =
+        std::make_unique<store::Store>(options.databasePath.toStdString(),
+                                       store::StoreHost{[&platform] { return platform.clock->now().utcMs; },
+                                                        [&platform] { return platform.random->next(); }});
     m_settings = std::make_unique<Settings>(*m_store);
     useLanguage(options.language.value_or(m_settings->language()));
     auto makeSource = options.makeSource;
@@ -167,6 +140,7 @@ bool Program::show() {
                      {QStringLiteral("surroundings"), QVariant::fromValue(m_surroundings.get())},
                      {QStringLiteral("width"), m_options.windowSize.width()},
                      {QStringLiteral("height"), m_options.windowSize.height()}});
+    m_firstPages.reset();
     if (!m_window)
         return false;
     m_surroundings->watch(m_window);

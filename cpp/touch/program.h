@@ -19,6 +19,7 @@ class QQuickWindow;
 
 namespace halfcup::touch {
 
+class FirstPages;
 class RecoveryController;
 class Surroundings;
 
@@ -81,6 +82,7 @@ private:
     std::unique_ptr<Surroundings> m_surroundings;
     device::TextScale* m_textScale = nullptr;
     std::unique_ptr<QQmlApplicationEngine> m_engine; // goes before what its pages look at
+    std::unique_ptr<FirstPages> m_firstPages;
     QQuickWindow* m_window = nullptr;
     QStringList m_warnings;
     QString m_restoreFrom;

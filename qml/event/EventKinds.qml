@@ -3,7 +3,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Layouts
 import Halfcup
 import Halfcup.Touch
 
@@ -13,11 +12,9 @@ ScrollColumn {
 
     required property EventController event
 
-    GridLayout {
+    SideRow {
         width: parent.width
         columns: 2
-        columnSpacing: Look.gap
-        rowSpacing: Look.gap
 
         Repeater {
             model: root.event.kinds

@@ -3,7 +3,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Layouts
 import Halfcup
 import Halfcup.Touch
 
@@ -15,10 +14,6 @@ PressButton {
 
     implicitWidth: Look.touchHeight
     implicitHeight: Math.max(Look.touchHeight, implicitContentHeight + Look.margin)
-    Layout.fillWidth: true
-    Layout.fillHeight: true
-    Layout.preferredWidth: 1
-    Layout.minimumWidth: Look.touchHeight
     Accessible.role: Accessible.RadioButton
     Accessible.checkable: true
     Accessible.checked: control.chosen

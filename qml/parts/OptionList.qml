@@ -3,7 +3,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Layouts
 import Halfcup
 import Halfcup.Touch
 
@@ -26,11 +25,9 @@ Column {
     }
 
     // Two side by side: three do not fit on the smallest phone.
-    GridLayout {
+    SideRow {
         width: parent.width
         columns: 2
-        columnSpacing: Look.gap
-        rowSpacing: Look.gap
 
         Repeater {
             id: rows

@@ -3,7 +3,6 @@
 pragma ComponentBehavior: Bound
 
 import QtQuick
-import QtQuick.Layouts
 import Halfcup
 import Halfcup.Touch
 
@@ -23,6 +22,7 @@ SideRow {
     signal noneSaid
 
     givesWay: false
+    lastShare: 1.4
     x: -missing / 2
     width: (parent ? parent.width : 0) + missing
     height: Look.mainHeight
@@ -45,10 +45,6 @@ SideRow {
 
     MainButton {
         objectName: "mainAction"
-        Layout.fillWidth: true
-        Layout.fillHeight: true
-        Layout.preferredWidth: 1.4
-        Layout.minimumWidth: Look.touchHeight
         text: bar.count.mites > 0 ? qsTr("Done") : qsTr("None found")
         onClicked: bar.count.mites > 0 ? bar.done() : bar.noneSaid()
     }

@@ -10,3 +10,5 @@ halfcup_test(screens_room SOURCES room_test.cpp LIBRARIES halfcup_stage Qt6::Gui
 set_property(TEST screens_room APPEND PROPERTY ENVIRONMENT QT_QUICK_BACKEND=software)
 halfcup_test(screens_press SOURCES press_test.cpp LIBRARIES Halfcup::touch halfcup_qml Qt6::Quick)
 set_property(TEST screens_press APPEND PROPERTY ENVIRONMENT QT_QUICK_BACKEND=software)
+halfcup_test(screens_side_by_side SOURCES side_by_side_test.cpp LIBRARIES Halfcup::touch halfcup_qml Qt6::Quick)
+set_property(TEST screens_side_by_side APPEND PROPERTY ENVIRONMENT QT_QUICK_BACKEND=software)
