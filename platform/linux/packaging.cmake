@@ -13,6 +13,11 @@ set(kind application-x-halfcup-exchange)
 set(HALFCUP_WEBSITE "" CACHE STRING "Where the publisher of this package serves pictures/ (https://...); empty: nowhere")
 
 install(TARGETS halfcup halfcup-desk RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
+# Loaded by the app itself, from beside wherever it was installed.
+set(own_libraries ${CMAKE_INSTALL_LIBDIR}/halfcup)
+install(TARGETS halfcup_sound LIBRARY DESTINATION ${own_libraries})
+file(RELATIVE_PATH own_from_programs /${CMAKE_INSTALL_BINDIR} /${own_libraries})
+set_target_properties(halfcup PROPERTIES INSTALL_RPATH "$ORIGIN/${own_from_programs}")
 install(FILES ${here}/halfcup.desktop DESTINATION ${CMAKE_INSTALL_DATADIR}/applications)
 install(FILES ${here}/halfcup-exchange.xml DESTINATION ${CMAKE_INSTALL_DATADIR}/mime/packages)
 install(DIRECTORY ${here}/icons/hicolor DESTINATION ${CMAKE_INSTALL_DATADIR}/icons FILES_MATCHING PATTERN "*.png")

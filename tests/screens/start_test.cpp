@@ -32,6 +32,12 @@ private slots:
         touch::prepareQuick();
     }
 
+    /// Neither Qt's modules for it nor the libraries they bring (device/linux/loaded_sound.h).
+    void nothingOfSoundIsInMemory() {
+        for (const char* library : {"libQt6Multimedia", "libQt6TextToSpeech", "libpulse"})
+            QCOMPARE(inMemory(library), QString());
+    }
+
     /// A plugin of QML wants the main thread, and while that is at work on something else the reading of the
     /// pages, in its own thread, stands still. So all that the first pages import is in the program itself.
     void theFirstPageWantsNoPluginOfQml() {

@@ -2,14 +2,13 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "device/any/key_event_volume_keys.h"
-#include "device/any/multimedia_tones.h"
 #include "device/any/no_insets.h"
 #include "device/any/qt_app_state.h"
-#include "device/any/speech_voice.h"
 #include "device/any/standard_folders.h"
 #include "device/any/system_random.h"
 #include "device/linux/boot_clock.h"
 #include "device/linux/feedback_vibration.h"
+#include "device/linux/loaded_sound.h"
 #include "device/linux/logind_brightness.h"
 #include "device/linux/portal_file_handover.h"
 #include "device/linux/portal_text_scale.h"
@@ -28,8 +27,8 @@ Platform makePlatform() {
     platform.folders = std::make_unique<StandardFolders>();
     platform.keepAwake = std::make_unique<ScreenSaverKeepAwake>(bus);
     platform.brightness = std::make_unique<LogindBrightness>(SessionBus::openSystems());
-    platform.tones = std::make_unique<MultimediaTones>();
-    platform.voice = std::make_unique<SpeechVoice>();
+    platform.tones = std::make_unique<LoadedTones>();
+    platform.voice = std::make_unique<LoadedVoice>();
     platform.vibration = std::make_unique<FeedbackVibration>(bus);
     platform.volumeKeys = std::make_unique<KeyEventVolumeKeys>();
     platform.files = std::make_unique<PortalFileHandover>(bus);
