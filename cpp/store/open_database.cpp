@@ -8,9 +8,11 @@
 
 #include <SQLiteCpp/Statement.h>
 
+#include <chrono>
 #include <filesystem>
 #include <sqlite3.h>
 #include <system_error>
+#include <thread>
 #include <unistd.h>
 
 namespace halfcup::store {
@@ -42,6 +44,20 @@ void checkOurs(SQLite::Database& database) {
 }
 
 constexpr const char* onlyForReading = " could only be opened for reading";
+
+/// Only who is alone can bring a database into the mode with a log. While another program does just that,
+/// SQLite says at once that it is busy, in place of waiting as it does elsewhere.
+void keepLog(SQLite::Database& database) {
+    constexpr std::chrono::milliseconds pause(5);
+    for (auto left = std::chrono::milliseconds(busyTimeoutMs);; left -= pause) {
+        const int code = database.tryExec("PRAGMA journal_mode = WAL");
+        if (code == SQLITE_OK)
+            return;
+        if ((code & 0xFF) != SQLITE_BUSY || left <= pause)
+            throw SQLite::Exception(database.getHandle(), code);
+        std::this_thread::sleep_for(pause);
+    }
+}
 
 /// SQLite opens for reading what it cannot open for writing, whatever the reason, also the log alone: every
 /// later save would be refused until the app is started anew. A file that is read-only may be read.
@@ -94,7 +110,7 @@ void claim(SQLite::Database& database) {
     guarded([&] {
         if (database.execAndGet("PRAGMA application_id").getInt() != applicationId)
             database.exec("PRAGMA application_id = " + std::to_string(applicationId));
-        database.exec("PRAGMA journal_mode = WAL");
+        keepLog(database);
         checkWritable(database);
     });
 }

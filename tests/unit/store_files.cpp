@@ -10,7 +10,10 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include <chrono>
+#include <future>
 #include <sys/stat.h>
+#include <thread>
 
 using namespace halfcup::records;
 using namespace halfcup::storetest;
@@ -327,6 +330,26 @@ private slots:
         if (result == skipped)
             QSKIP("This system lets the test mount no disk of its own, so there is no read-only one.");
         QCOMPARE(result, 0);
+    }
+
+    /// Two programs that start at once: only who is alone can bring a database into the mode with a log, and
+    /// SQLite does not wait for that by itself.
+    void anotherProgramIsJustMakingItReady() {
+        open();
+        QCOMPARE(sql(m_path, "PRAGMA journal_mode = DELETE"), std::string("delete"));
+        std::promise<void> holds;
+        std::thread other([&] {
+            SQLite::Database database(m_path.toStdString(), SQLite::OPEN_READWRITE);
+            database.exec("BEGIN IMMEDIATE");
+            holds.set_value();
+            std::this_thread::sleep_for(std::chrono::milliseconds(200));
+            database.exec("COMMIT");
+        });
+        holds.get_future().wait();
+        const auto trouble = troubleOnOpening();
+        other.join();
+        QVERIFY2(!trouble, trouble ? std::to_string(static_cast<int>(*trouble)).c_str() : "");
+        QCOMPARE(sql(m_path, "PRAGMA journal_mode"), std::string("wal"));
     }
 
     void anotherProgramHoldsIt() {
