@@ -11,17 +11,17 @@ PressButton {
     id: control
 
     property bool quiet: false // in the header: less of a button, as large a target
-    property real fontSize: Look.buttonSize * 0.9
+    property real fontSize: Math.min(Look.bodySize, Look.buttonSize * 0.9)
 
     implicitWidth: Look.touchHeight
     implicitHeight: Math.max(Look.touchHeight, implicitContentHeight + Look.margin)
 
-    padding: 4
+    padding: 6 // two words that would fill the whole width stand better one over the other
     contentItem: PlainText {
         text: control.text
         color: control.enabled ? Look.ink : Look.quietInk
-        font.pixelSize: Look.wordSize(text, control.availableWidth, control.fontSize, Font.Medium)
-        font.weight: Font.Medium
+        font.pixelSize: Look.wordSize(text, control.availableWidth, control.fontSize, Font.Bold)
+        font.weight: Font.Bold
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter
         Accessible.ignored: true
