@@ -13,8 +13,9 @@ set(kind application-x-halfcup-exchange)
 set(HALFCUP_WEBSITE "" CACHE STRING "Where the publisher of this package serves pictures/ (https://...); empty: nowhere")
 
 install(TARGETS halfcup halfcup-desk RUNTIME DESTINATION ${CMAKE_INSTALL_BINDIR})
-# Loaded by the app itself, from beside wherever it was installed.
-set(own_libraries ${CMAKE_INSTALL_LIBDIR}/halfcup)
+# Loaded by the app itself, from beside wherever it was installed. One folder deeper than others put such a thing: for
+# those just under lib CPack has the package call ldconfig, whose business they are not.
+set(own_libraries ${CMAKE_INSTALL_LIBDIR}/halfcup/loaded)
 install(TARGETS halfcup_sound LIBRARY DESTINATION ${own_libraries})
 file(RELATIVE_PATH own_from_programs /${CMAKE_INSTALL_BINDIR} /${own_libraries})
 set_target_properties(halfcup PROPERTIES INSTALL_RPATH "$ORIGIN/${own_from_programs}")
