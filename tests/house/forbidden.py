@@ -15,6 +15,7 @@ NOWHERE = (
     (r"(?<![\w:.>])system\s*\(|\bstd::system\s*\(|(?<![\w>])::system\s*\(", "no shell is started from the program."),
     (r"\bpopen\s*\(", "no shell is started from the program."),
     (r"^\s*import\s+QtQuick\.Controls\b", "reading that module is a tenth of the app's start, and its package is not asked for."),
+    (r"^\s*import\s+QtQuick\.Layouts\b", "it is a plugin, which the start would wait for, and its package is not asked for: see SideRow."),
 )
 # Each of these parts of Qt is known to one adapter, so that the same core builds where the part does not exist.
 ONE_FOLDER = {

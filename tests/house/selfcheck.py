@@ -64,6 +64,7 @@ BAD = (
     ("forbidden", "qml/Main.qml", "import QtQuick.LocalStorage\n", "the store alone"),
     ("forbidden", "qml/Main.qml", "import QtMultimedia\n", "through touch alone"),
     ("forbidden", "qml/Main.qml", "import QtQuick.Controls.Basic\n", "not asked for"),
+    ("forbidden", "qml/Main.qml", "import QtQuick.Layouts\n", "not asked for"),
     ("forbidden", "cpp/store/store.cpp", "QSqlDatabase base;\n", "SQLiteCpp"),
     ("forbidden", "cpp/store/store.cpp", 'int n = system("true");\n', "no shell"),
     ("forbidden", "cpp/store/store.cpp", 'int n = std::system("true");\n', "no shell"),
