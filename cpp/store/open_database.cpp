@@ -46,17 +46,16 @@ void checkOurs(SQLite::Database& database) {
 constexpr const char* onlyForReading = " could only be opened for reading";
 
 /// Only who is alone can bring a database into the mode with a log. While another program does just that,
-/// SQLite says at once that it is busy, in place of waiting as it does elsewhere.
+/// SQLite says at once that it is busy; while one only reads, it waits by itself as it does elsewhere.
 void keepLog(SQLite::Database& database) {
-    constexpr std::chrono::milliseconds pause(5);
-    for (auto left = std::chrono::milliseconds(busyTimeoutMs);; left -= pause) {
-        const int code = database.tryExec("PRAGMA journal_mode = WAL");
-        if (code == SQLITE_OK)
-            return;
-        if ((code & 0xFF) != SQLITE_BUSY || left <= pause)
-            throw SQLite::Exception(database.getHandle(), code);
-        std::this_thread::sleep_for(pause);
+    const auto end = std::chrono::steady_clock::now() + std::chrono::milliseconds(busyTimeoutMs);
+    int code = database.tryExec("PRAGMA journal_mode = WAL");
+    while ((code & 0xFF) == SQLITE_BUSY && std::chrono::steady_clock::now() < end) {
+        std::this_thread::sleep_for(std::chrono::milliseconds(5));
+        code = database.tryExec("PRAGMA journal_mode = WAL");
     }
+    if (code != SQLITE_OK)
+        throw SQLite::Exception(database.getHandle(), code);
 }
 
 /// SQLite opens for reading what it cannot open for writing, whatever the reason, also the log alone: every

@@ -352,6 +352,16 @@ private slots:
         QCOMPARE(sql(m_path, "PRAGMA journal_mode"), std::string("wal"));
     }
 
+    /// It is said after some seconds, not waited for without end.
+    void anotherProgramDoesNotLetItBeMadeReady() {
+        open();
+        QCOMPARE(sql(m_path, "PRAGMA journal_mode = DELETE"), std::string("delete"));
+        const SQLite::Database database(m_path.toStdString());
+        SQLite::Statement question(database, "SELECT * FROM sqlite_master");
+        QVERIFY(question.executeStep()); // not to its end: it holds the file
+        QVERIFY(troubleOnOpening() == Trouble::Busy);
+    }
+
     void anotherProgramHoldsIt() {
         const auto store = open();
         const auto place = addPlace(*store);
